@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.ComponentModel;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Plans;
+
+/// <summary>Film and how it is held. Every allowance is a rule that may be changed.</summary>
+public sealed record Cover : PlanSection
+{
+    /// <summary>Layers of film on the roof: 1 or 2.</summary>
+    [Description("Layers of film on the roof: 1 or 2.")]
+    public int? Layers { get; init; }
+
+    /// <summary>Film thickness, such as 0.006 in or 0.15 mm.</summary>
+    [Description("Film thickness, such as 0.006 in or 0.15 mm.")]
+    public Written<Length>? Thickness { get; init; }
+
+    /// <summary>Whether the ends or the roof are covered first.</summary>
+    [Description("Whether the ends or the roof are covered first.")]
+    public CoverOrder? Order { get; init; }
+
+    /// <summary>Rolls of film that can be bought.</summary>
+    [Description("Rolls of film that can be bought.")]
+    public ImmutableArray<FilmRoll> Rolls { get; init; } = [];
+
+    /// <summary>Roof film cut past the end bow at each end, to pull by; trimmed after.</summary>
+    [Description("Roof film cut past the end bow at each end, to pull by; trimmed after.")]
+    public Written<Length>? RoofEndAllowance { get; init; }
+
+    /// <summary>Roof film left past the end channel after trimming.</summary>
+    [Description("Roof film left past the end channel after trimming.")]
+    public Written<Length>? RoofEndTrim { get; init; }
+
+    /// <summary>Roof film below the hip board channel or the top of the baseboard, each side.</summary>
+    [Description("Roof film below the hip board channel or the top of the baseboard, each side.")]
+    public Written<Length>? RoofSideAllowance { get; init; }
+
+    /// <summary>End film left below the baseboard.</summary>
+    [Description("End film left below the baseboard.")]
+    public Written<Length>? EndBelow { get; init; }
+
+    /// <summary>End film left above the bow when trimmed.</summary>
+    [Description("End film left above the bow when trimmed.")]
+    public Written<Length>? EndAbove { get; init; }
+
+    /// <summary>End film cut besides what is left, to pull by.</summary>
+    [Description("End film cut besides what is left, to pull by.")]
+    public Written<Length>? EndWorking { get; init; }
+
+    /// <summary>End film cut past the bow at each side, to pull by.</summary>
+    [Description("End film cut past the bow at each side, to pull by.")]
+    public Written<Length>? EndSide { get; init; }
+
+    /// <summary>Film is cut at the next whole one of these.</summary>
+    [Description("Film is cut at the next whole one of these.")]
+    public Written<Length>? CutStep { get; init; }
+
+    /// <summary>Spacing of the first two fastenings of a batten.</summary>
+    [Description("Spacing of the first two fastenings of a batten.")]
+    public Written<Length>? BattenFirst { get; init; }
+
+    /// <summary>Spacing of the other fastenings of a batten.</summary>
+    [Description("Spacing of the other fastenings of a batten.")]
+    public Written<Length>? BattenSpacing { get; init; }
+
+    /// <summary>Spacing of screws in the lock channel.</summary>
+    [Description("Spacing of screws in the lock channel.")]
+    public Written<Length>? ChannelScrewSpacing { get; init; }
+
+    /// <summary>Length of spring wire bought for a length of channel: 1 is just the run.</summary>
+    [Description("Length of spring wire bought for a length of channel: 1 is just the run.")]
+    public Written<Ratio>? WirePerChannel { get; init; }
+
+    /// <summary>Length of a stick of lock channel.</summary>
+    [Description("Length of a stick of lock channel.")]
+    public Written<Length>? ChannelStick { get; init; }
+
+    /// <summary>Length of a piece of spring wire as sold.</summary>
+    [Description("Length of a piece of spring wire as sold.")]
+    public Written<Length>? WirePiece { get; init; }
+
+    /// <summary>Spacing of the 1 ft pieces of spring wire that hold the end film for the time being.</summary>
+    [Description("Spacing of the 1 ft pieces of spring wire that hold the end film for the time being.")]
+    public Written<Length>? TemporaryWireSpacing { get; init; }
+
+    /// <summary>True when lock channel holds the film on the end bows; false for battens only.</summary>
+    [Description("True when lock channel holds the film on the end bows; false for battens only.")]
+    public bool? EndsOnBow { get; init; }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.ComponentModel;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Plans;
+
+/// <summary>What the grower wants, as typed. Everything else is computed from it.</summary>
+public sealed record Plan : PlanSection
+{
+    /// <summary>What this tunnel is called.</summary>
+    [Description("What this tunnel is called.")]
+    public string? Name { get; init; }
+
+    /// <summary>Anything worth saying about the plan.</summary>
+    [Description("Anything worth saying about the plan.")]
+    public string? Note { get; init; }
+
+    /// <summary>Which units the results are shown in: us or metric. It never changes a value.</summary>
+    [Description("Which units the results are shown in: us or metric. It never changes a value.")]
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>Where the tunnel stands.</summary>
+    [Description("Where the tunnel stands.")]
+    public Site Site { get; init; } = new();
+
+    /// <summary>Bows, purlins, ties and braces.</summary>
+    [Description("Bows, purlins, ties and braces.")]
+    public Frame Frame { get; init; } = new();
+
+    /// <summary>What the bows stand in or on.</summary>
+    [Description("What the bows stand in or on.")]
+    public Ground Ground { get; init; } = new();
+
+    /// <summary>The two end walls.</summary>
+    [Description("The two end walls.")]
+    public Ends Ends { get; init; } = new();
+
+    /// <summary>The two long sides.</summary>
+    [Description("The two long sides.")]
+    public Sides Sides { get; init; } = new();
+
+    /// <summary>Film and how it is held.</summary>
+    [Description("Film and how it is held.")]
+    public Cover Cover { get; init; } = new();
+
+    /// <summary>Who builds it.</summary>
+    [Description("Who builds it.")]
+    public Crew Crew { get; init; } = new();
+
+    /// <summary>Saw and leftovers.</summary>
+    [Description("Saw and leftovers.")]
+    public CutRules Cuts { get; init; } = new();
+
+    /// <summary>Waste, spares and extra lines of the order.</summary>
+    [Description("Waste, spares and extra lines of the order.")]
+    public OrderRules Orders { get; init; } = new();
+
+    /// <summary>The price book.</summary>
+    [Description("The price book.")]
+    public Prices Prices { get; init; } = new();
+
+    /// <summary>What already lies in the barn; used first.</summary>
+    [Description("What already lies in the barn; used first.")]
+    public ImmutableArray<StockOnHand> Stock { get; init; } = [];
+
+    /// <summary>What was measured, done and decided on site; entries are only ever added.</summary>
+    [Description("What was measured, done and decided on site; entries are only ever added.")]
+    public ImmutableArray<SiteBookEntry> SiteBook { get; init; } = [];
+}

@@ -1,0 +1,64 @@
+using System.ComponentModel;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Plans;
+
+/// <summary>Where the tunnel stands.</summary>
+public sealed record Site : PlanSection
+{
+    /// <summary>The place in words.</summary>
+    [Description("The place in words.")]
+    public string? Place { get; init; }
+
+    /// <summary>The compass direction one looks when walking out by the front end: S, NW, or degrees clockwise from north.</summary>
+    [Description("The compass direction one looks when walking out by the front end: S, NW, or degrees clockwise from north.")]
+    public Written<Angle>? FrontFaces { get; init; }
+
+    /// <summary>How much the ground falls from the front end to the back end, for instance 1 %. Negative when it rises.</summary>
+    [Description("How much the ground falls from the front end to the back end, for instance 1 %. Negative when it rises.")]
+    public Written<Ratio>? FallAlong { get; init; }
+
+    /// <summary>How much the ground falls from the left side to the right side. Negative when it rises.</summary>
+    [Description("How much the ground falls from the left side to the right side. Negative when it rises.")]
+    public Written<Ratio>? FallAcross { get; init; }
+
+    /// <summary>Whether post tops stand to one level line or follow the fall of the ground along the length.</summary>
+    [Description("Whether post tops stand to one level line or follow the fall of the ground along the length.")]
+    public PostTopLine? PostTops { get; init; }
+
+    /// <summary>Clear room in front of the front end for strings and batter boards.</summary>
+    [Description("Clear room in front of the front end for strings and batter boards.")]
+    public Written<Length>? RoomFront { get; init; }
+
+    /// <summary>Clear room behind the back end.</summary>
+    [Description("Clear room behind the back end.")]
+    public Written<Length>? RoomBack { get; init; }
+
+    /// <summary>Clear room beside the left side.</summary>
+    [Description("Clear room beside the left side.")]
+    public Written<Length>? RoomLeft { get; init; }
+
+    /// <summary>Clear room beside the right side.</summary>
+    [Description("Clear room beside the right side.")]
+    public Written<Length>? RoomRight { get; init; }
+
+    /// <summary>Ground snow load from the official map or the building office.</summary>
+    [Description("Ground snow load from the official map or the building office.")]
+    public Written<Pressure>? GroundSnow { get; init; }
+
+    /// <summary>Design wind speed from the official map or the building office.</summary>
+    [Description("Design wind speed from the official map or the building office.")]
+    public Written<Speed>? Wind { get; init; }
+
+    /// <summary>Depth to which the ground freezes, from the building office.</summary>
+    [Description("Depth to which the ground freezes, from the building office.")]
+    public Written<Length>? FrostDepth { get; init; }
+
+    /// <summary>The soil in words: sand, loam, clay, gravel.</summary>
+    [Description("The soil in words: sand, loam, clay, gravel.")]
+    public string? Soil { get; init; }
+
+    /// <summary>True when the land is farmed to organic rules, which bar some treated lumber.</summary>
+    [Description("True when the land is farmed to organic rules, which bar some treated lumber.")]
+    public bool? Organic { get; init; }
+}

@@ -1,0 +1,31 @@
+using System.ComponentModel;
+
+namespace Hoopwright.Plans;
+
+/// <summary>One entry of the site book.</summary>
+public sealed record SiteBookEntry : PlanSection
+{
+    /// <summary>An identity that sorts by time.</summary>
+    [Description("An identity that sorts by time.")]
+    public string? Id { get; init; }
+
+    /// <summary>measurement, done, note, photo or decision.</summary>
+    [Description("measurement, done, note, photo or decision.")]
+    public SiteBookKind? Kind { get; init; }
+
+    /// <summary>What it is about: the id of a member, piece or step, or a path in the plan.</summary>
+    [Description("What it is about: the id of a member, piece or step, or a path in the plan.")]
+    public string? Of { get; init; }
+
+    /// <summary>The measured value or the decision, as typed.</summary>
+    [Description("The measured value or the decision, as typed.")]
+    public string? Value { get; init; }
+
+    /// <summary>Who wrote it, as typed.</summary>
+    [Description("Who wrote it, as typed.")]
+    public string? By { get; init; }
+
+    /// <summary>Anything else.</summary>
+    [Description("Anything else.")]
+    public string? Note { get; init; }
+}
