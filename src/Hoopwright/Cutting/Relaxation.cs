@@ -1,0 +1,230 @@
+namespace Hoopwright.Cutting;
+
+/// <summary>
+/// The best mixture of patterns when bars could be cut in parts: a linear programme whose patterns are made as its prices ask
+/// for them (Gilmore and Gomory, Operations Research 9 (1961) 849-859). Its whole-number prices bound every plan.
+/// </summary>
+internal sealed class Relaxation
+{
+    private const int PatternsARound = 12;
+    private readonly CutProblem _problem;
+    private readonly WorkMeter _meter;
+    private readonly FillTable _table;
+    private readonly long[][]? _costs;
+    private readonly int[] _limitRow;
+    private readonly Simplex _programme;
+    private readonly Dictionary<Pattern, int> _columnOf = new(Pattern.Same.Instance);
+    private readonly Dictionary<int, Pattern> _patternOf = [];
+    private readonly double[] _rightSide;
+    private readonly long[] _most;
+
+    /// <param name="problem">The job.</param>
+    /// <param name="table">A table for the same job.</param>
+    /// <param name="ceiling">The cost of a known plan: only cheaper ones are of interest.</param>
+    /// <param name="meter">Counts the work.</param>
+    public Relaxation(CutProblem problem, FillTable table, long ceiling, WorkMeter meter)
+    {
+        (_problem, _table, _meter) = (problem, table, meter);
+        (_most, Scale) = ScaleFor(problem, ceiling);
+        _limitRow = new int[problem.Bars.Length];
+        // A piece too many is never cheaper, so "at least" serves, unless cutting can bring money in.
+        var wanted = problem.CanEarn ? RowSense.Exactly : RowSense.AtLeast;
+        var senses = Enumerable.Repeat(wanted, problem.Types).ToList();
+        var rightSide = problem.Demand.Select(count => (double)count).ToList();
+        for (var bar = 0; bar < problem.Bars.Length; bar++)
+        {
+            _limitRow[bar] = problem.Bars[bar].IsLimited ? senses.Count : -1;
+            if (!problem.Bars[bar].IsLimited)
+                continue;
+            senses.Add(RowSense.AtMost);
+            rightSide.Add(problem.Bars[bar].Limit);
+        }
+
+        _rightSide = [.. rightSide];
+        _programme = new Simplex([.. senses], [.. rightSide], 2.0 * (1 + problem.Bars.Max(bar => bar.Price)), meter);
+        if (problem.Worth is not null)
+            _costs = [.. Enumerable.Range(0, problem.Bars.Length).Select(CostsByFill)];
+    }
+
+    /// <summary>Whole-number prices to one unit of money.</summary>
+    public long Scale { get; }
+
+    /// <summary>The prices with the highest bound so far; null before <see cref="Solve"/>.</summary>
+    public SafePrices? Best { get; private set; }
+
+    /// <summary>Every pattern made so far, in the order they were made.</summary>
+    public IEnumerable<Pattern> Patterns => _columnOf.Keys;
+
+    /// <summary>The most of each bar that a plan below the ceiling can use, and how finely money can be divided.</summary>
+    public static (long[] Most, long Scale) ScaleFor(CutProblem problem, long ceiling)
+    {
+        var pieces = problem.PieceCount;
+        var most = new long[problem.Bars.Length];
+        var earns = problem.CanEarn;
+        for (var bar = 0; bar < most.Length; bar++)
+        {
+            var least = problem.CostOf(bar, problem.Weight[^1]);
+            most[bar] = Math.Min(pieces, problem.Bars[bar].Limit);
+            if (!earns && least > 0)
+                most[bar] = Math.Min(most[bar], Math.Max(0, ceiling) / least);
+        }
+
+        var size = (UInt128)(1 + Math.Max(Math.Abs(ceiling), 4 * problem.Bars.Max(bar => bar.Price)));
+        long scale = 1;
+        while (scale < 1L << 30 && size * (UInt128)(scale * 2) < (UInt128)1 << 58)
+            scale *= 2;
+        return (most, scale);
+    }
+
+    /// <summary>Adds a pattern, if it is new.</summary>
+    public bool Add(Pattern pattern)
+    {
+        if (_columnOf.ContainsKey(pattern))
+            return false;
+        var limit = _limitRow[pattern.Bar];
+        int[] rows = limit < 0 ? pattern.Types : [.. pattern.Types, limit];
+        double[] coefficients = [.. pattern.Counts.Select(count => (double)count), .. limit < 0 ? Array.Empty<double>() : [1.0]];
+        var column = _programme.AddColumn(rows, coefficients, pattern.Cost);
+        _columnOf[pattern] = column;
+        _patternOf[column] = pattern;
+        return true;
+    }
+
+    /// <summary>How much of each pattern the last solution uses, largest amount first.</summary>
+    public List<(Pattern Pattern, double Amount)> Solution()
+    {
+        var solution = new List<(Pattern Pattern, double Amount)>();
+        foreach (var column in _programme.Basis)
+        {
+            if (_patternOf.TryGetValue(column, out var pattern) && _programme.AmountOf(column) is var amount && amount > 1e-6)
+                solution.Add((pattern, amount));
+        }
+
+        return [.. solution.OrderByDescending(part => part.Amount).ThenBy(part => _columnOf[part.Pattern])];
+    }
+
+    /// <summary>Changes what is wanted and what limits are left; patterns and basis stay.</summary>
+    public void Want(ReadOnlySpan<int> demand, ReadOnlySpan<int> limits)
+    {
+        for (var type = 0; type < _problem.Types; type++)
+            _rightSide[type] = demand[type];
+        for (var bar = 0; bar < limits.Length; bar++)
+        {
+            if (_limitRow[bar] >= 0)
+                _rightSide[_limitRow[bar]] = limits[bar];
+        }
+
+        _programme.SetRightSide(_rightSide);
+    }
+
+    /// <summary>Lowers the mixture's cost to the least.</summary>
+    /// <param name="demand">The most pieces of each length in one pattern.</param>
+    /// <param name="rounds">The most rounds of making patterns.</param>
+    /// <param name="whole">True when the whole job is wanted, so that the prices bound it.</param>
+    /// <param name="enough">A bound that suffices.</param>
+    /// <returns>True when no further pattern can lower it.</returns>
+    public bool Solve(ReadOnlySpan<int> demand, int rounds, bool whole, long enough)
+    {
+        for (var round = 0; round < rounds && _programme.Solve(); round++)
+        {
+            var (pieces, bars) = WholePrices();
+            _table.Fill(pieces, demand);
+            var shortfall = new long[_problem.Bars.Length];
+            var added = 0;
+            var allowed = Scale * -1e-7;
+            for (var bar = 0; bar < shortfall.Length; bar++)
+            {
+                var (excess, room) = LeastExcess(bar, bars[bar]);
+                shortfall[bar] = Math.Min(0, excess);
+                if (excess < allowed)
+                    added += AddFrom(bar, room, pieces, bars[bar], demand);
+            }
+
+            if (whole)
+            {
+                var prices = new SafePrices(_problem, Scale, pieces, bars, shortfall, _most);
+                if (Best is null || prices.Scaled > Best.Scaled)
+                    Best = prices;
+                if (Best.Bound >= enough)
+                    return true;
+            }
+
+            if (added == 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    private long[] CostsByFill(int bar)
+    {
+        var costs = new long[_problem.Bars[bar].Capacity + 1];
+        for (var used = 0; used < costs.Length; used++)
+            costs[used] = _problem.CostOf(bar, used);
+        return costs;
+    }
+
+    private (long[] Pieces, long[] Bars) WholePrices()
+    {
+        var pieces = new long[_problem.Types];
+        var bars = new long[_problem.Bars.Length];
+        for (var type = 0; type < pieces.Length; type++)
+        {
+            var price = (long)Math.Floor(_programme.Duals[type] * Scale);
+            pieces[type] = _problem.CanEarn ? price : Math.Max(0, price);
+        }
+
+        for (var bar = 0; bar < bars.Length; bar++)
+        {
+            if (_limitRow[bar] >= 0)
+                bars[bar] = (long)Math.Min(0, Math.Ceiling(_programme.Duals[_limitRow[bar]] * Scale));
+        }
+
+        return (pieces, bars);
+    }
+
+    /// <summary>The least that any pattern of a bar costs above its prices, and the fill at which.</summary>
+    private (long Excess, long Room) LeastExcess(int bar, long barPrice)
+    {
+        var capacity = _problem.Bars[bar].Capacity;
+        if (_costs is null)
+            return ((_problem.Bars[bar].Price * Scale) - barPrice - _table.Best(0, capacity), capacity);
+        var (least, room) = (long.MaxValue, capacity);
+        for (var used = _problem.Weight[^1]; used <= capacity; used++)
+        {
+            var excess = (_costs[bar][used] * Scale) - _table.Best(0, used);
+            if (excess < least)
+                (least, room) = (excess, used);
+        }
+
+        _meter.Spend(capacity);
+        return (least - barPrice, room);
+    }
+
+    /// <summary>Adds the best pattern within a room, and the best ones that begin with a shorter piece.</summary>
+    private int AddFrom(int bar, long room, long[] pieces, long barPrice, ReadOnlySpan<int> demand)
+    {
+        var counts = new int[_problem.Types];
+        var worthwhile = new List<(long Excess, int First)>();
+        for (var first = 0; first < counts.Length; first++)
+        {
+            if (pieces[first] <= 0 || _problem.Weight[first] > room || demand[first] == 0)
+                continue;
+            var excess = (_problem.Bars[bar].Price * Scale) - barPrice - _table.Best(first, room);
+            if (_costs is not null || excess < 0)
+                worthwhile.Add((excess, first));
+        }
+
+        var added = 0;
+        foreach (var (_, first) in worthwhile.OrderBy(found => found.Excess).ThenBy(found => found.First))
+        {
+            Array.Clear(counts);
+            _table.Trace(first, room, counts);
+            var pattern = Pattern.Of(_problem, bar, counts);
+            if (pattern.Types.Length > 0 && Add(pattern) && ++added == PatternsARound)
+                break;
+        }
+
+        return added;
+    }
+}
