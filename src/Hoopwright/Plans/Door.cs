@@ -34,6 +34,14 @@ public sealed record Door : PlanSection
     [Description("The board of the door leaf's own frame.")]
     public Board LeafBoard { get; init; } = new();
 
+    /// <summary>Gap at the sides and top of a hinged leaf.</summary>
+    [Description("Gap at the sides and top of a hinged leaf.")]
+    public Written<Length>? Gap { get; init; }
+
+    /// <summary>Gap under a leaf.</summary>
+    [Description("Gap under a leaf.")]
+    public Written<Length>? BottomGap { get; init; }
+
     /// <summary>Clear height of a vent over the door; leave out for none.</summary>
     [Description("Clear height of a vent over the door; leave out for none.")]
     public Written<Length>? VentHeight { get; init; }

@@ -47,6 +47,10 @@ public sealed record End : PlanSection
     [Description("Heights of the rows of girts between the posts, to the middle of the girt.")]
     public ImmutableArray<Written<Length>> Girts { get; init; } = [];
 
+    /// <summary>True for an end without girts; leave out for the usual row.</summary>
+    [Description("True for an end without girts; leave out for the usual row.")]
+    public bool? WithoutGirts { get; init; }
+
     /// <summary>The board of girts, jambs and vent rails.</summary>
     [Description("The board of girts, jambs and vent rails.")]
     public Board FrameBoard { get; init; } = new();

@@ -34,6 +34,10 @@ public sealed record Ground : PlanSection
     [Description("Depth of the hole for a ground post in concrete.")]
     public Written<Length>? HoleDepth { get; init; }
 
+    /// <summary>How far the concrete rises at the post over the ground, from which it slopes away.</summary>
+    [Description("How far the concrete rises at the post over the ground, from which it slopes away.")]
+    public Written<Length>? CollarRise { get; init; }
+
     /// <summary>For boards: hangers that hold one leg of a bow to the board.</summary>
     [Description("For boards: hangers that hold one leg of a bow to the board.")]
     public int? HangersPerLeg { get; init; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.ComponentModel;
+using System.Text.Json.Serialization;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
@@ -7,6 +8,11 @@ namespace Hoopwright.Plans;
 /// <summary>What the grower wants, as typed. Everything else is computed from it.</summary>
 public sealed record Plan : PlanSection
 {
+    /// <summary>Version of the plan format. A plan of a newer minor version keeps it, and the fields that came with it.</summary>
+    [Description("Version of the plan format.")]
+    [JsonPropertyName("hoopwright")]
+    public PlanVersion Version { get; init; } = PlanVersion.Current;
+
     /// <summary>What this tunnel is called.</summary>
     [Description("What this tunnel is called.")]
     public string? Name { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Hoopwright.Plans;
 
@@ -9,5 +10,6 @@ public abstract record PlanSection
     /// Fields that a newer minor version of the format may know and this one does not, kept as they stood so that
     /// writing the plan loses nothing.
     /// </summary>
+    [JsonIgnore]
     public ImmutableArray<UnknownField> Unknown { get; init; } = [];
 }

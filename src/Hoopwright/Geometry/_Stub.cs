@@ -1,3 +1,0 @@
-#pragma warning disable
-namespace Hoopwright.Geometry { public sealed record PlanePath; }
-namespace Hoopwright.Layout { public sealed record BowShape; }

@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Packets;
+
+/// <summary>
+/// Writes results as JSON with names that say the unit: <c>spanM</c>, and a twin <c>spanText</c> as the tape shows it.
+/// Numbers are written with at most nine decimals, so that the last bit of a computed value never shows.
+/// </summary>
+internal sealed class ResultWriter : IDisposable
+{
+    private readonly Utf8JsonWriter json;
+    private readonly UnitSystem units;
+
+    public ResultWriter(Stream stream, UnitSystem units)
+    {
+        this.units = units;
+        json = new Utf8JsonWriter(stream, new JsonWriterOptions
+        {
+            Indented = true,
+            IndentSize = 2,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        });
+    }
+
+    public void Group(string name, Action fields)
+    {
+        json.WriteStartObject(name);
+        fields();
+        json.WriteEndObject();
+    }
+
+    public void Whole(Action fields)
+    {
+        json.WriteStartObject();
+        fields();
+        json.WriteEndObject();
+    }
+
+    public void List<T>(string name, IEnumerable<T> items, Action<T> fields)
+    {
+        json.WriteStartArray(name);
+        foreach (T item in items)
+        {
+            json.WriteStartObject();
+            fields(item);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    public void Names(string name, IEnumerable<string> names)
+    {
+        json.WriteStartArray(name);
+        foreach (string each in names) json.WriteStringValue(each);
+        json.WriteEndArray();
+    }
+
+    public void Text(string name, string? text)
+    {
+        if (text is null) json.WriteNull(name);
+        else json.WriteString(name, text);
+    }
+
+    public void Flag(string name, bool value) => json.WriteBoolean(name, value);
+
+    public void Count(string name, int value) => json.WriteNumber(name, value);
+
+    public void Number(string name, decimal value)
+    {
+        json.WritePropertyName(name);
+        json.WriteRawValue(value.ToString("0.#########", CultureInfo.InvariantCulture));
+    }
+
+    public void Price(string name, Money? value)
+    {
+        if (value is { } money) Number(name, money.RoundToCents().Amount);
+        else json.WriteNull(name);
+    }
+
+    public void Length(string name, Length value)
+    {
+        Value(name + "M", value.Metres);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Angle(string name, Angle value)
+    {
+        Value(name + "Deg", value.Degrees);
+        json.WriteString(name + "Text", TapeText.Of(value));
+    }
+
+    public void Area(string name, Area value)
+    {
+        Value(name + "M2", value.SquareMetres);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Volume(string name, Volume value)
+    {
+        Value(name + "M3", value.CubicMetres);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Mass(string name, Mass value)
+    {
+        Value(name + "Kg", value.Kilograms);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Dispose()
+    {
+        json.Flush();
+        json.Dispose();
+    }
+
+    private void Value(string name, double value)
+    {
+        json.WritePropertyName(name);
+        // A negative zero would show as "-0".
+        json.WriteRawValue((value + 0.0).ToString("0.#########", CultureInfo.InvariantCulture) is "-0" ? "0" : (value + 0.0).ToString("0.#########", CultureInfo.InvariantCulture));
+    }
+}

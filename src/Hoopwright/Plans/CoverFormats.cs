@@ -1,0 +1,49 @@
+using Hoopwright.Quantities;
+using static Hoopwright.Plans.PlanFields;
+using static Hoopwright.Plans.PlanRanges;
+
+namespace Hoopwright.Plans;
+
+/// <summary>Film and how it is held.</summary>
+internal static class CoverFormats
+{
+    public static PlanFormat<FilmRoll> FilmRoll { get; } = new(
+        Quantity<FilmRoll, Length>(
+            "width", PlanQuantities.Length.Within("1 ft", "200 ft", "0.31 m", "60 m"),
+            roll => roll.Width, (roll, value) => roll with { Width = value }, required: true),
+        Quantity<FilmRoll, Length>(
+            "length", PlanQuantities.Length.Within("1 ft", "5000 ft", "0.31 m", "1500 m"),
+            roll => roll.Length, (roll, value) => roll with { Length = value }, required: true),
+        Quantity<FilmRoll, Money>("price", Price, roll => roll.Price, (roll, value) => roll with { Price = value }),
+        Count<FilmRoll>("limit", 0, 1_000_000, roll => roll.Limit, (roll, value) => roll with { Limit = value }));
+
+    public static PlanFormat<Cover> Cover { get; } = new(
+        Count<Cover>("layers", 1, 2, cover => cover.Layers, (cover, value) => cover with { Layers = value }),
+        Quantity<Cover, Length>(
+            "thickness", PlanQuantities.FilmThickness.Within("1 mil", "100 mil", "0.03 mm", "2.5 mm"),
+            cover => cover.Thickness, (cover, value) => cover with { Thickness = value }),
+        Choice<Cover, CoverOrder>("order", cover => cover.Order, (cover, value) => cover with { Order = value }),
+        Groups<Cover, FilmRoll>("rolls", FilmRoll, cover => cover.Rolls, (cover, value) => cover with { Rolls = value }),
+        Quantity<Cover, Length>("roofEndAllowance", Allowance, cover => cover.RoofEndAllowance, (cover, value) => cover with { RoofEndAllowance = value }),
+        Quantity<Cover, Length>("roofEndTrim", Allowance, cover => cover.RoofEndTrim, (cover, value) => cover with { RoofEndTrim = value }),
+        Quantity<Cover, Length>("roofSideAllowance", Allowance, cover => cover.RoofSideAllowance, (cover, value) => cover with { RoofSideAllowance = value }),
+        Quantity<Cover, Length>("endBelow", Allowance, cover => cover.EndBelow, (cover, value) => cover with { EndBelow = value }),
+        Quantity<Cover, Length>("endAbove", Allowance, cover => cover.EndAbove, (cover, value) => cover with { EndAbove = value }),
+        Quantity<Cover, Length>("endWorking", Allowance, cover => cover.EndWorking, (cover, value) => cover with { EndWorking = value }),
+        Quantity<Cover, Length>("endSide", Allowance, cover => cover.EndSide, (cover, value) => cover with { EndSide = value }),
+        Quantity<Cover, Length>(
+            "cutStep", PlanQuantities.Length.Within("1/16 in", "240 in", "2 mm", "6000 mm"),
+            cover => cover.CutStep, (cover, value) => cover with { CutStep = value }),
+        Quantity<Cover, Length>("battenFirst", Fastening, cover => cover.BattenFirst, (cover, value) => cover with { BattenFirst = value }),
+        Quantity<Cover, Length>("battenSpacing", Fastening, cover => cover.BattenSpacing, (cover, value) => cover with { BattenSpacing = value }),
+        Quantity<Cover, Length>(
+            "channelScrewSpacing", Fastening, cover => cover.ChannelScrewSpacing, (cover, value) => cover with { ChannelScrewSpacing = value }),
+        Quantity<Cover, Ratio>(
+            "wirePerChannel", PlanQuantities.Ratio.Within("0.5", "5"), cover => cover.WirePerChannel, (cover, value) => cover with { WirePerChannel = value }),
+        Quantity<Cover, Length>("channelStick", Stick, cover => cover.ChannelStick, (cover, value) => cover with { ChannelStick = value }),
+        Quantity<Cover, Length>("wirePiece", Stick, cover => cover.WirePiece, (cover, value) => cover with { WirePiece = value }),
+        Quantity<Cover, Length>(
+            "temporaryWireSpacing", PlanQuantities.Length.Within("6 in", "600 in", "160 mm", "15000 mm"),
+            cover => cover.TemporaryWireSpacing, (cover, value) => cover with { TemporaryWireSpacing = value }),
+        YesNo<Cover>("endsOnBow", cover => cover.EndsOnBow, (cover, value) => cover with { EndsOnBow = value }));
+}

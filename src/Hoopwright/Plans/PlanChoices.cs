@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Plans;
+
+/// <summary>The words of a closed choice, as they stand in a plan.</summary>
+internal static class PlanChoices
+{
+    /// <summary>Every value of an enum with its word, in the order of declaration.</summary>
+    public static ImmutableArray<(TEnum Value, string Word)> Of<TEnum>()
+        where TEnum : struct, Enum => [.. Enum.GetValues<TEnum>().Select(value => (value, Word(value)))];
+
+    private static string Word<TEnum>(TEnum value)
+        where TEnum : struct, Enum => value switch
+        {
+            UnitSystem.UsCustomary => "us",
+            TubeMaterial.GalvanizedSteel => "steel",
+            _ => JsonNamingPolicy.CamelCase.ConvertName(value.ToString()),
+        };
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+
+namespace Hoopwright.Plans;
+
+/// <summary>
+/// The fields of one section in the order they are written. Reader, writer and schema all go by this one list, so that none
+/// can know a field that another does not.
+/// </summary>
+/// <typeparam name="TSection">The section.</typeparam>
+/// <param name="fields">Its fields.</param>
+internal sealed class PlanFormat<TSection>(params ImmutableArray<PlanField<TSection>> fields)
+    where TSection : PlanSection, new()
+{
+    /// <summary>Checks that need more than one field of the section.</summary>
+    public Action<PlanNode, PlanProblems>? Check { get; init; }
+
+    /// <summary>Its fields in the order they are written.</summary>
+    public ImmutableArray<PlanField<TSection>> Fields => fields;
+
+    /// <summary>Reads the fields of a group.</summary>
+    public TSection Read(PlanNode group, PlanProblems problems)
+    {
+        var section = new TSection();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var unknown = ImmutableArray.CreateBuilder<UnknownField>();
+        foreach (var node in group.Children)
+        {
+            var name = node.Name ?? "";
+            if (!seen.Add(name))
+            {
+                problems.Error(
+                    PlanCodes.DuplicateField, node, $"The field stands twice in its group; this is the second, at {node.Place}.",
+                    "one of the two");
+            }
+            else if (Find(name) is { } field)
+            {
+                section = field.Read(section, node, problems);
+            }
+            else if (problems.KeepsUnknown)
+            {
+                unknown.Add(new UnknownField(name, node.ToJson()));
+            }
+            else
+            {
+                problems.Error(
+                    PlanCodes.UnknownField, node.Offset, node.Path, $"There is no field {PlanNode.Shorten(name)} here.",
+                    PlanNode.Shorten(name), NearestWord.Accepted(name, [.. fields.Select(field => field.Name)]));
+            }
+        }
+
+        foreach (var field in fields)
+        {
+            if (field.Required && !seen.Contains(field.Name))
+                field.Miss(group, problems);
+        }
+
+        Check?.Invoke(group, problems);
+        return unknown.Count == 0 ? section : section with { Unknown = unknown.ToImmutable() };
+    }
+
+    /// <summary>Writes a group with the fields that are given, then those that this version does not know.</summary>
+    public void Write(TSection section, Utf8JsonWriter writer)
+    {
+        writer.WriteStartObject();
+        foreach (var field in fields)
+            field.Write(section, writer);
+        foreach (var field in Unknown(section))
+        {
+            writer.WritePropertyName(field.Name);
+            writer.WriteRawValue(field.Json);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    /// <summary>True when no field is given.</summary>
+    public bool IsEmpty(TSection section) => Unknown(section).IsEmpty && fields.All(field => field.IsAbsent(section));
+
+    private static ImmutableArray<UnknownField> Unknown(TSection section) =>
+        section.Unknown.IsDefault ? [] : section.Unknown;
+
+    private PlanField<TSection>? Find(string name)
+    {
+        foreach (var field in fields)
+        {
+            if (field.Name == name)
+                return field;
+        }
+
+        return null;
+    }
+}
