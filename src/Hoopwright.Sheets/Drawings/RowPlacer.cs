@@ -1,0 +1,178 @@
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Fonts;
+
+namespace Hoopwright.Sheets.Drawings;
+
+/// <summary>
+/// Lays the rows of dimensions of one figure: outside it, stacked outward in the order asked for. A text that its gap
+/// is too narrow for goes out beyond the line on a short leader; if even that has no room the row turns into running marks.
+/// </summary>
+internal sealed class RowPlacer
+{
+    internal const string Layer = "dimensions";
+    private const double FirstMm = 4, PitchMm = 7.5, NearLineMm = 2.5, BaseMm = 0.9, OverMm = 1.5, OffPointMm = 1.2, TickMm = 1.1;
+    private const double OutMm = 6.5, BetweenMm = 1.5, TurnedGapMm = 0.4;
+    private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
+    private readonly SheetBox figure, room;
+    private readonly List<Mark> marks = [];
+    private readonly double[] depthMm = [FirstMm, FirstMm, FirstMm, FirstMm];
+
+    internal RowPlacer(SheetBox figure, SheetBox room) => (this.figure, this.room) = (figure, room);
+
+    internal IReadOnlyList<Mark> Marks => marks;
+
+    /// <summary>How far the rows reach out from the figure on a side, mm; 0 when there are none.</summary>
+    internal double DepthMm(Side side) => depthMm[(int)side] <= FirstMm ? 0 : depthMm[(int)side];
+
+    internal void Place(RowRequest row, ModelView view)
+    {
+        SheetPoint[] points = [.. row.Points.Select(view.At)];
+        string[] texts = [.. row.Texts.Select(TapeFractions.Set)];
+        double[] along = [.. points.Select(point => Along(row.Side, point))];
+        if (row.IsRunning || !TryChain(row, points, along, texts))
+            Running(row, points, along, texts);
+    }
+
+    private bool TryChain(RowRequest row, SheetPoint[] points, double[] along, string[] texts)
+    {
+        bool outward = row.Side is Side.Above or Side.Left;
+        double start = depthMm[(int)row.Side], line = start + (outward ? NearLineMm : PitchMm - 2);
+        List<(double Middle, string Text)> fitting = [], outlying = [];
+        for (int gap = 0; gap < texts.Length; gap++)
+        {
+            int last = RunEnd(texts, along, gap);
+            double middle = (along[gap] + along[last + 1]) / 2, width = Math.Abs(along[last + 1] - along[gap]);
+            if (last > gap)
+            {
+                string[] ways = [$"{last - gap + 1} × {texts[gap]}", ""];
+                if (row.SumText is { } sum)
+                    ways = [$"{ways[0]} = {TapeFractions.Set(sum(gap, last + 1))}", ways[0]];
+                string? fits = Array.Find(ways, way => way.Length > 0 && Fits(way, width));
+                (fits is null ? outlying : fitting).Add((middle, fits ?? ways.Last(way => way.Length > 0)));
+                gap = last;
+            }
+            else if (texts[gap].Length > 0)
+            {
+                (Fits(texts[gap], width) ? fitting : outlying).Add((middle, texts[gap]));
+            }
+        }
+
+        outlying.Sort((one, other) => one.Middle.CompareTo(other.Middle));
+        (double low, double high) = Limits(row.Side);
+        double[] widths = [.. outlying.Select(item => Width(item.Text))];
+        if (outlying.Count > 0 && Spread.Needed(widths, BetweenMm) > high - low)
+            return false;
+        double[] placed = outlying.Count == 0 ? [] : Spread.Apart([.. outlying.Select(item => item.Middle)], widths, BetweenMm, low, high);
+        if (outlying.Count > 2 && outlying.Select((item, index) => Math.Abs(item.Middle - placed[index])).Max() > 30)
+            return false;
+
+        foreach (SheetPoint point in points)
+            Extension(row.Side, point, line);
+        Stroke(At(row.Side, along.Min(), line), At(row.Side, along.Max(), line));
+        foreach (double at in along)
+            Tick(row.Side, at, line);
+        foreach ((double middle, string text) in fitting)
+            Text(row.Side, middle, line + (outward ? BaseMm : -BaseMm), text);
+        for (int index = 0; index < outlying.Count; index++)
+        {
+            (double middle, string text) = outlying[index];
+            double elbow = line + (outward ? 4.6 : 1.6), at = line + (outward ? OutMm + 0.4 : OutMm);
+            double foot = outward ? at - (Typeface.FallEm * EmMm) : at - (Typeface.RiseEm * EmMm) - 0.2;
+            Stroke(At(row.Side, middle, line), At(row.Side, middle, elbow), At(row.Side, placed[index], foot));
+            Text(row.Side, placed[index], at, text);
+        }
+
+        depthMm[(int)row.Side] = Math.Max(
+            start + PitchMm, outlying.Count == 0 ? 0 : line + OutMm + (outward ? (Typeface.CapitalEm * EmMm) + 1.6 : 1.6));
+        return true;
+    }
+
+    private void Running(RowRequest row, SheetPoint[] points, double[] along, string[] texts)
+    {
+        double line = depthMm[(int)row.Side] + 2, straight = line + 1.8, textAt = line + 5.6;
+        int[] order = [.. Enumerable.Range(0, points.Length).OrderBy(index => along[index])];
+        double height = (Typeface.RiseEm + Typeface.FallEm) * EmMm;
+        (double low, double high) = Limits(row.Side);
+        string[] marked = row.IsRunning ? ["0", .. texts] : Sums(row, texts);
+        double[] placed = Spread.Apart([.. order.Select(index => along[index])], [.. order.Select(_ => height)], TurnedGapMm, low, high);
+        Stroke(At(row.Side, along.Min(), line), At(row.Side, along.Max(), line));
+        for (int place = 0; place < order.Length; place++)
+        {
+            int index = order[place];
+            Extension(row.Side, points[index], line);
+            if (index == 0)
+                marks.Add(new LineMark(Layer, SheetPath.Circle(At(row.Side, along[0], line), 0.9), LineRole.Dimension));
+            else
+                Tick(row.Side, along[index], line);
+            Stroke(At(row.Side, along[index], line), At(row.Side, along[index], straight), At(row.Side, placed[place], textAt - 0.5));
+            TurnedText(row.Side, placed[place], textAt, marked[index]);
+        }
+
+        depthMm[(int)row.Side] = textAt + marked.Max(Width) + 1.5;
+    }
+
+    private static string[] Sums(RowRequest row, string[] texts) => row.SumText is { } sum
+        ? ["0", .. Enumerable.Range(1, texts.Length).Select(index => TapeFractions.Set(sum(0, index)))]
+        : ["", .. texts];
+
+    /// <summary>The last gap of a run of three or more equal gaps of which each is too narrow for its own text.</summary>
+    private static int RunEnd(string[] texts, double[] along, int first)
+    {
+        int last = first;
+        while (last + 1 < texts.Length && texts[last + 1] == texts[first] && !Fits(texts[first], Math.Abs(along[last + 2] - along[last + 1])))
+            last++;
+        return texts[first].Length > 0 && last - first >= 2 && !Fits(texts[first], Math.Abs(along[first + 1] - along[first])) ? last : first;
+    }
+
+    private static bool Fits(string text, double widthMm) => Width(text) + 2 * 1.2 <= widthMm;
+
+    private static double Width(string text) => Typeface.Of(LetterWeight.Regular).WidthMm(text, EmMm);
+
+    private (double Low, double High) Limits(Side side) => IsUpright(side) ? (room.TopMm, room.BottomMm) : (room.LeftMm, room.RightMm);
+
+    private static bool IsUpright(Side side) => side is Side.Left or Side.Right;
+
+    private static double Along(Side side, SheetPoint point) => IsUpright(side) ? point.YMm : point.XMm;
+
+    private SheetPoint At(Side side, double along, double outMm) => side switch
+    {
+        Side.Above => new(along, figure.TopMm - outMm),
+        Side.Below => new(along, figure.BottomMm + outMm),
+        Side.Left => new(figure.LeftMm - outMm, along),
+        Side.Right => new(figure.RightMm + outMm, along),
+    };
+
+    private void Extension(Side side, SheetPoint point, double line)
+    {
+        SheetPoint end = At(side, Along(side, point), line + OverMm);
+        double length = point.DistanceMm(end);
+        if (length > OffPointMm)
+            Stroke(point.Towards(end, OffPointMm / length), end);
+    }
+
+    private void Tick(Side side, double along, double line)
+    {
+        SheetPoint at = At(side, along, line);
+        marks.Add(new LineMark(Layer, SheetPath.Through(at.Moved(-TickMm, TickMm), at.Moved(TickMm, -TickMm)), LineRole.Outline));
+    }
+
+    private void Stroke(params SheetPoint[] points) => marks.Add(new LineMark(Layer, SheetPath.Through(points), LineRole.Dimension));
+
+    private void Text(Side side, double along, double outMm, string text) => marks.Add(new TextMark(Layer, At(side, along, outMm), text)
+    {
+        Align = TextAlign.Middle,
+        Turn = IsUpright(side) ? Angle.FromDegrees(90) : Angle.Zero,
+        Clears = true,
+    });
+
+    private void TurnedText(Side side, double along, double outMm, string text)
+    {
+        double half = Typeface.CapitalEm * EmMm / 2;
+        marks.Add(new TextMark(Layer, At(side, along + half, outMm), text)
+        {
+            Align = side is Side.Below or Side.Left ? TextAlign.End : TextAlign.Start,
+            Turn = IsUpright(side) ? Angle.Zero : Angle.FromDegrees(90),
+            Clears = true,
+        });
+    }
+}

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+using Hoopwright.Geometry;
+
+namespace Hoopwright.Sheets.Drawings;
+
+/// <summary>A row of dimensions that a figure asks for.</summary>
+/// <param name="Side">On which side.</param>
+/// <param name="Points">What is measured, in order along the side.</param>
+/// <param name="Texts">One text per gap, or per point after the first for running marks.</param>
+/// <param name="IsRunning">True for running marks from the first point.</param>
+/// <param name="SumText">Writes the sum of gaps from one point to another; for runs of equal gaps.</param>
+internal sealed record RowRequest(
+    Side Side, ImmutableArray<PlanePoint> Points, ImmutableArray<string> Texts, bool IsRunning, Func<int, int, string>? SumText);

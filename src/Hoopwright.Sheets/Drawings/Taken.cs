@@ -1,0 +1,52 @@
+namespace Hoopwright.Sheets.Drawings;
+
+/// <summary>What of the paper is taken already, while texts look for room.</summary>
+internal sealed class Taken
+{
+    private const double ClearanceMm = 0.5;
+    private readonly SheetBox room;
+    private readonly List<(TurnedBox Box, SheetBox Bounds)> texts = [];
+    private readonly Segments edges = new(), thin = new(), leaders = new();
+
+    internal Taken(SheetBox room) => this.room = room;
+
+    internal void Add(Mark mark)
+    {
+        switch (mark)
+        {
+            case TextMark { Text.Length: > 0 } text:
+                texts.Add((text.Box, text.Box.Bounds));
+                break;
+            case LineMark { Role: LineRole.Cut or LineRole.Outline } line:
+                edges.Add(line.Layer, line.Path.Flattened());
+                break;
+            case LineMark { Role: LineRole.Hidden or LineRole.Centre or LineRole.Dimension } line:
+                thin.Add(line.Layer, line.Path.Flattened());
+                break;
+        }
+    }
+
+    internal void AddLeader(IReadOnlyList<SheetPoint> points) => leaders.Add("", points);
+
+    /// <summary>True when a text could stand here without leaving its room and without touching another text.</summary>
+    internal bool IsFreeOfTexts(TurnedBox box)
+    {
+        TurnedBox grown = box.Grown(ClearanceMm);
+        SheetBox bounds = grown.Bounds;
+        return room.Holds(bounds) && !texts.Exists(text => text.Bounds.Meets(bounds) && text.Box.Meets(grown));
+    }
+
+    /// <summary>True when no visible edge runs through the box.</summary>
+    internal bool IsFreeOfEdges(TurnedBox box) => edges.Cutting(box.Grown(ClearanceMm)) is null;
+
+    /// <summary>True when no thin line or leader runs through the box.</summary>
+    internal bool IsFreeOfThinLines(TurnedBox box) =>
+        thin.Cutting(box.Grown(ClearanceMm)) is null && leaders.Cutting(box.Grown(ClearanceMm)) is null;
+
+    /// <summary>True when a line would run through a text.</summary>
+    internal bool RunsThroughText(SheetPoint from, SheetPoint to) => texts.Exists(text => text.Box.Grown(0.3).IsCutBy(from, to));
+
+    /// <summary>How much a line through here would disturb: edges, thin lines and, most of all, other leaders crossed.</summary>
+    internal double Disturbance(SheetPoint from, SheetPoint to) =>
+        (5 * edges.Crossings(from, to)) + (2 * thin.Crossings(from, to)) + (30 * leaders.Crossings(from, to));
+}

@@ -1,0 +1,11 @@
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Sheets.Drawings;
+
+/// <summary>What the strip along the foot of a sheet says. It is alike on every sheet.</summary>
+/// <param name="Project">The tunnel's name.</param>
+/// <param name="Sheet">Which sheet, such as "3 of 12".</param>
+/// <param name="Date">The day it was drawn, as it is to be printed.</param>
+/// <param name="Units">Which units the scale bar is in.</param>
+/// <param name="North">Where north lies on the paper, anticlockwise from up; null on sheets that are not seen from above.</param>
+public sealed record TitleBlock(string Project, string Sheet, string Date, UnitSystem Units, Angle? North = null);

@@ -1,0 +1,44 @@
+namespace Hoopwright.Sheets.Fonts;
+
+/// <summary>
+/// The lettering of every drawing and document, with its measures. The figures all have one width and there is no
+/// kerning, so a text is exactly as wide as its characters' advances added up, in PDF and in SVG alike.
+/// </summary>
+public sealed class Typeface
+{
+    private static readonly Typeface RegularFace = new(LetterWeight.Regular), BoldFace = new(LetterWeight.Bold);
+    private readonly TrueTypeWidths widths;
+
+    private Typeface(LetterWeight weight) => widths = new TrueTypeWidths(FontFiles.TrueType(weight));
+
+    /// <summary>Height of a capital letter, in ems.</summary>
+    public const double CapitalEm = 0.668;
+
+    /// <summary>How far the tallest letter rises above the baseline, in ems.</summary>
+    public const double RiseEm = 0.71;
+
+    /// <summary>How far the lowest letter hangs below the baseline, in ems.</summary>
+    public const double FallEm = 0.20;
+
+    /// <summary>The face of that weight.</summary>
+    public static Typeface Of(LetterWeight weight) => weight switch
+    {
+        LetterWeight.Regular => RegularFace,
+        LetterWeight.Bold => BoldFace,
+    };
+
+    /// <summary>The type size, in millimetres, at which capitals are so many millimetres high.</summary>
+    public static double EmForCapitalsMm(double capitalMm) => capitalMm / CapitalEm;
+
+    /// <summary>Width of a text, in millimetres, at a type size in millimetres. A character that the face lacks counts as its box.</summary>
+    public double WidthMm(string text, double emMm)
+    {
+        double sumEm = 0;
+        foreach (char character in text)
+            sumEm += widths.AdvanceEm(character) ?? widths.MissingEm;
+        return sumEm * emMm;
+    }
+
+    /// <summary>True when the face has every character of the text.</summary>
+    public bool Has(string text) => text.All(character => widths.AdvanceEm(character) is not null);
+}

@@ -1,0 +1,26 @@
+namespace Hoopwright.Sheets.Pages;
+
+/// <summary>A paper size that printers carry.</summary>
+/// <param name="Name">As people call it.</param>
+/// <param name="ShortMm">Its shorter side, mm.</param>
+/// <param name="LongMm">Its longer side, mm.</param>
+public sealed record Paper(string Name, double ShortMm, double LongMm)
+{
+    /// <summary>Margin around a drawing, mm.</summary>
+    public const double DrawingMarginMm = 9;
+
+    /// <summary>Room for the running footer under a drawing, mm.</summary>
+    public const double FooterMm = 14;
+
+    /// <summary>US Letter, 8-1/2 by 11 in (ANSI/ASME Y14.1, size A).</summary>
+    public static Paper Letter { get; } = new("Letter", 215.9, 279.4);
+
+    /// <summary>A4 (ISO 216).</summary>
+    public static Paper A4 { get; } = new("A4", 210, 297);
+
+    /// <summary>Width and height of a drawing that fills a page of this paper, mm.</summary>
+    /// <param name="landscape">True when the longer side lies across.</param>
+    public (double WidthMm, double HeightMm) DrawingSize(bool landscape) => landscape
+        ? (LongMm - (2 * DrawingMarginMm), ShortMm - DrawingMarginMm - FooterMm)
+        : (ShortMm - (2 * DrawingMarginMm), LongMm - DrawingMarginMm - FooterMm);
+}
