@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
+using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Takeoff;
 
-/// <summary>One line of the takeoff: what is needed, for which members or pieces, by which rule.</summary>
+/// <summary>One line of the takeoff: what is needed, for which members or pieces, by which rules.</summary>
 public sealed record MaterialLine
 {
-    /// <summary>Its name: item and size in one.</summary>
+    /// <summary>Its name: stage, item and size in one; unique in a takeoff.</summary>
     public required string Id { get; init; }
 
     /// <summary>The item, as in the price book.</summary>
@@ -22,65 +23,36 @@ public sealed record MaterialLine
     /// <summary>How the quantity is counted.</summary>
     public required MaterialUnit Unit { get; init; }
 
-    /// <summary>Exact quantity needed in the unit, before packages, spares and waste.</summary>
+    /// <summary>
+    /// Exact quantity needed in the unit, before packages, spares and waste: the sum over <see cref="Parts"/>. For
+    /// <see cref="MaterialUnit.CutLengths"/> the count of pieces, a run that may be joined counting as one.
+    /// </summary>
     public required decimal Quantity { get; init; }
 
-    /// <summary>For lengths that are cut: the pieces.</summary>
+    /// <summary>What the quantity is the sum of, each part with its rule and the source of the rule.</summary>
+    public required ImmutableArray<QuantityPart> Parts { get; init; }
+
+    /// <summary>For lengths that are cut: the pieces and the runs to be joined from pieces.</summary>
     public ImmutableArray<PieceNeed> Pieces { get; init; } = [];
 
-    /// <summary>The members, film pieces, runs or holes it comes from.</summary>
+    /// <summary>For lengths that are cut: the section, where there is one.</summary>
+    public MemberSection? Section { get; init; }
+
+    /// <summary>For lengths that are cut: the lengths the plan says this is sold in; empty when it does not say.</summary>
+    public ImmutableArray<Length> StockLengths { get; init; } = [];
+
+    /// <summary>The members, film pieces, runs or holes it comes from; each once, in the order met.</summary>
     public required ImmutableArray<string> TraceIds { get; init; }
 
-    /// <summary>The rule by which it follows from them, in words.</summary>
+    /// <summary>The rules by which it follows from them, in words.</summary>
     public required string Rule { get; init; }
 
-    /// <summary>Where the rule comes from.</summary>
+    /// <summary>Where the rule comes from; where the parts differ, the least sure of them.</summary>
     public required Citation Source { get; init; }
 
     /// <summary>The rules of the plan it rests on.</summary>
     public ImmutableArray<string> RulePaths { get; init; } = [];
-}
 
-/// <summary>A length to be cut from stock.</summary>
-/// <param name="MemberId">The member or run it is for; a spliced member has several.</param>
-/// <param name="Label">What to write on it.</param>
-/// <param name="Length">Length to cut, rounded for the tape.</param>
-public sealed record PieceNeed(string MemberId, string Label, Length Length);
-
-/// <summary>How a quantity is counted.</summary>
-public enum MaterialUnit
-{
-    /// <summary>So many.</summary>
-    Each,
-
-    /// <summary>Pieces cut from stock lengths.</summary>
-    CutLengths,
-
-    /// <summary>Running metres, bought in rolls or by the length.</summary>
-    Metres,
-
-    /// <summary>Cubic metres.</summary>
-    CubicMetres,
-
-    /// <summary>Square metres.</summary>
-    SquareMetres,
-}
-
-/// <summary>A stage of the build, for cost by stage.</summary>
-public enum BuildStage
-{
-    /// <summary>Setting out.</summary>
-    Site,
-
-    /// <summary>Ground posts, concrete, baseboards.</summary>
-    Ground,
-
-    /// <summary>Bows, purlins, ties and braces.</summary>
-    Frame,
-
-    /// <summary>End walls and doors.</summary>
-    Ends,
-
-    /// <summary>Film, channel, battens, sides.</summary>
-    Cover,
+    /// <summary>Item and size as people say them together.</summary>
+    public string Name => Size.Length == 0 ? Item : $"{Item} {Size}";
 }
