@@ -14,69 +14,32 @@ internal static class Diving
     /// <param name="meter">Counts the work.</param>
     public static Mixture? Best(CutProblem problem, Relaxation relaxation, long goal, int variant, WorkMeter meter)
     {
-        var demand = problem.Demand.ToArray();
-        var limits = Greedy.Limits(problem);
-        var kept = new Mixture { Method = CutMethod.Rounding };
+        var builder = new PlanBuilder(problem, CutMethod.Rounding, meter);
         Mixture? best = null;
         for (var step = 0; !meter.IsOver; step++)
         {
             var solution = relaxation.Solution();
             var whole = 0;
             foreach (var (pattern, amount) in solution)
-                whole += Keep(pattern, (int)Math.Floor(amount + 1e-6));
+                whole += builder.Keep(pattern, (int)Math.Floor(amount + 1e-6));
 
-            if (Finish() is { } plan && (best is null || plan.Cost < best.Cost))
+            if (builder.Finish() is { } plan && (best is null || plan.Cost < best.Cost))
                 best = plan;
-            if (best?.Cost <= goal || demand.All(count => count == 0))
+            if (best?.Cost <= goal || builder.IsComplete)
                 return best;
             if (whole == 0)
             {
                 var parts = solution.OrderByDescending(part => part.Amount - Math.Floor(part.Amount))
                     .ThenBy(part => part.Pattern.Bar).ThenByDescending(part => part.Pattern.Used).ToList();
-                var pick = (variant >> (2 * step)) & 3;
-                if (parts.Count == 0 || !parts.Skip(Math.Min(pick, parts.Count - 1)).Concat(parts).Any(part => Keep(part.Pattern, 1) > 0))
+                var pick = Math.Min((variant >> (2 * Math.Min(step, 15))) & 3, parts.Count - 1);
+                if (parts.Count == 0 || !parts.Skip(pick).Concat(parts).Any(part => builder.Keep(part.Pattern, 1) > 0))
                     return best;
             }
 
-            relaxation.Want(demand, limits);
-            relaxation.Solve(demand, rounds: 60, whole: false, enough: long.MaxValue);
+            relaxation.Want(builder.Wanted, builder.Limits);
+            relaxation.Solve(builder.Wanted, rounds: 60, whole: false, enough: long.MaxValue);
         }
 
         return best;
-
-        int Keep(Pattern pattern, int times)
-        {
-            times = Math.Min(times, limits[pattern.Bar]);
-            var done = 0;
-            while (done < times)
-            {
-                // A pattern with more than is still wanted is cut without the surplus.
-                var counts = new int[problem.Types];
-                for (var i = 0; i < pattern.Types.Length; i++)
-                    counts[pattern.Types[i]] = Math.Min(pattern.Counts[i], demand[pattern.Types[i]]);
-                var trimmed = Pattern.Of(problem, pattern.Bar, counts);
-                if (trimmed.Types.Length == 0)
-                    break;
-                var now = Math.Min(times - done, trimmed.TimesWithin(demand));
-                for (var i = 0; i < trimmed.Types.Length; i++)
-                    demand[trimmed.Types[i]] -= trimmed.Counts[i] * now;
-                if (problem.Bars[pattern.Bar].IsLimited)
-                    limits[pattern.Bar] -= now;
-                kept.Add(trimmed, now);
-                done += now;
-            }
-
-            return done;
-        }
-
-        Mixture? Finish()
-        {
-            if (Greedy.Complete(problem, demand, limits, CutMethod.Rounding, meter) is not { } rest)
-                return null;
-            var plan = new Mixture { Method = CutMethod.Rounding };
-            plan.Add(kept);
-            plan.Add(rest);
-            return plan;
-        }
     }
 }

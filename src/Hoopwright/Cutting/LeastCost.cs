@@ -11,7 +11,11 @@ internal sealed record LeastCostAnswer(Mixture? Plan, long Bound)
 internal static class LeastCost
 {
     private const int MostTypes = 1200;
-    private const int Dives = 6;
+    private const int FirstDives = 3;
+    private const int MoreDives = 4;
+    private const int Rounds = 8;
+    private const int FirstPatterns = 20_000;
+    private const int MostPatterns = 250_000;
 
     public static LeastCostAnswer Solve(CutProblem problem, WorkMeter meter)
     {
@@ -32,22 +36,58 @@ internal static class LeastCost
             return new LeastCostAnswer(plan, Math.Min(bound, plan.Cost));
         bound = Math.Min(plan.Cost, costs.AtLeast(Math.Max(bound, prices.Bound)));
 
-        var patterns = root.Patterns.ToList();
-        for (var dive = 0; dive < Dives && plan.Cost > bound && !meter.IsOver; dive++)
+        var known = Improved(plan, bound, from: 0, to: FirstDives);
+        return known.Cost > bound ? Search() : new LeastCostAnswer(known, bound);
+
+        // Rounds the mixture to whole bars in several ways.
+        Mixture Improved(Mixture best, long goal, int from, int to)
         {
-            var relaxation = root;
-            if (dive > 0)
+            for (var dive = from; dive < to && best.Cost > goal && !meter.IsOver; dive++)
             {
-                relaxation = new Relaxation(problem, table, plan.Cost, meter);
-                patterns.ForEach(pattern => relaxation.Add(pattern));
-                relaxation.Solve(problem.Demand, int.MaxValue, whole: false, long.MaxValue);
+                root.Want(problem.Demand, Greedy.Limits(problem));
+                root.Solve(problem.Demand, int.MaxValue, whole: false, enough: long.MaxValue);
+                if (Diving.Best(problem, root, goal, dive, meter) is { } better && better.Cost < best.Cost)
+                    best = better;
             }
 
-            if (Diving.Best(problem, relaxation, bound, dive, meter) is { } better && better.Cost < plan.Cost)
-                plan = better;
+            return best;
         }
 
-        return new LeastCostAnswer(plan, bound);
+        // Searches every pattern within the gap; where they are too many, first those at hand for a plan that narrows it.
+        LeastCostAnswer Search()
+        {
+            for (var round = 0; ; round++)
+            {
+                // A plan cheaper by one unit cannot use a pattern that costs more than this above its prices.
+                var gap = ((Int128)(known.Cost - 1) * prices.Scale) - prices.Scaled;
+                var most = Math.Min(MostPatterns, FirstPatterns << Math.Min(round, 8));
+                if (PatternPool.Within(problem, table, prices, gap, most, meter) is { } all)
+                {
+                    var (best, least) = new PoolSearch(problem, all, prices.Scale, costs, meter).Run(known, bound);
+                    return new LeastCostAnswer(best, Math.Max(bound, least));
+                }
+
+                if (meter.IsOver || round == Rounds)
+                    return new LeastCostAnswer(known, bound);
+                known = Improved(known, bound, from: FirstDives + (MoreDives * round), to: FirstDives + (MoreDives * (round + 1)));
+                var some = root.Patterns.Where(pattern => prices.Excess(pattern) <= gap).ToHashSet(Pattern.Same.Instance);
+                for (var part = 2; part <= 64 && some.Count < FirstPatterns; part *= 2)
+                {
+                    if (PatternPool.Within(problem, table, prices, gap / part, FirstPatterns / 8, meter) is not { } near)
+                        continue;
+                    some.UnionWith(near);
+                    break;
+                }
+
+                // A share of the work left, so that a pool without a better plan in it does not use it all up.
+                var share = new WorkMeter(meter.Left / 8, () => meter.IsOver);
+                if (known.Cost > bound)
+                    (known, _) = new PoolSearch(problem, [.. some], prices.Scale, costs, share).Run(known, bound);
+                meter.Spend(share.Spent);
+                if (known.Cost <= bound)
+                    return new LeastCostAnswer(known, bound);
+            }
+        }
     }
 
     /// <summary>No plan is cheaper than all the material at the best price per weight that any bar can give.</summary>

@@ -17,6 +17,7 @@ internal sealed class Relaxation
     private readonly Dictionary<int, Pattern> _patternOf = [];
     private readonly double[] _rightSide;
     private readonly long[] _most;
+    private readonly long _largest;
 
     /// <param name="problem">The job.</param>
     /// <param name="table">A table for the same job.</param>
@@ -26,6 +27,7 @@ internal sealed class Relaxation
     {
         (_problem, _table, _meter) = (problem, table, meter);
         (_most, Scale) = ScaleFor(problem, ceiling);
+        _largest = SafePrices.Largest(problem);
         _limitRow = new int[problem.Bars.Length];
         // A piece too many is never cheaper, so "at least" serves, unless cutting can bring money in.
         var wanted = problem.CanEarn ? RowSense.Exactly : RowSense.AtLeast;
@@ -71,7 +73,7 @@ internal sealed class Relaxation
 
         var size = (UInt128)(1 + Math.Max(Math.Abs(ceiling), 4 * problem.Bars.Max(bar => bar.Price)));
         long scale = 1;
-        while (scale < 1L << 30 && size * (UInt128)(scale * 2) < (UInt128)1 << 58)
+        while (scale < 1L << 30 && size * (UInt128)(scale * 2) < (UInt128)1 << 50)
             scale *= 2;
         return (most, scale);
     }
@@ -170,14 +172,14 @@ internal sealed class Relaxation
         var bars = new long[_problem.Bars.Length];
         for (var type = 0; type < pieces.Length; type++)
         {
-            var price = (long)Math.Floor(_programme.Duals[type] * Scale);
+            var price = SafePrices.Whole(_programme.Duals[type], Scale, _largest);
             pieces[type] = _problem.CanEarn ? price : Math.Max(0, price);
         }
 
         for (var bar = 0; bar < bars.Length; bar++)
         {
             if (_limitRow[bar] >= 0)
-                bars[bar] = (long)Math.Min(0, Math.Ceiling(_programme.Duals[_limitRow[bar]] * Scale));
+                bars[bar] = Math.Min(0, SafePrices.Whole(_programme.Duals[_limitRow[bar]], Scale, _largest));
         }
 
         return (pieces, bars);

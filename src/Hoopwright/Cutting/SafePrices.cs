@@ -40,6 +40,14 @@ internal sealed class SafePrices
     /// <summary>The bound in whole units of money, rounded up.</summary>
     public long Bound => CeilingOf(Scaled, Scale);
 
+    /// <summary>A price as a whole number, kept small enough that sums over a bar never overflow; the bound holds all the same.</summary>
+    public static long Whole(double price, long scale, long largest) => (long)Math.Clamp(Math.Floor(price * scale), -largest, largest);
+
+    /// <summary>The largest whole-number price to reckon with.</summary>
+    public static long Largest(CutProblem problem) => (1L << 60) / (2 + (problem.Capacity / problem.Weight[^1]) + MostRows);
+
+    private const int MostRows = 500;
+
     /// <summary>The quotient rounded towards plus infinity.</summary>
     public static long CeilingOf(Int128 value, long by)
     {

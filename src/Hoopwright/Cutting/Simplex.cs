@@ -29,6 +29,7 @@ internal sealed class Simplex
     private readonly double[] _duals;
     private readonly double[] _direction;
     private int _pivotsSinceRebuild;
+    private double _largestCost = 1;
 
     /// <param name="senses">What each row asks of its sum.</param>
     /// <param name="rightSide">What each row's sum is compared with.</param>
@@ -42,6 +43,7 @@ internal sealed class Simplex
         _shifted = [.. rightSide.Select((value, row) => value + (1e-7 * (1 + (((row * 7919) + 13) % 1009 / 1009.0))))];
         _slack = new int[_rows];
         _basis = new int[_rows];
+        Array.Fill(_basis, -1);
         _inverse = new double[_rows * _rows];
         _basic = new double[_rows];
         _duals = new double[_rows];
@@ -120,7 +122,12 @@ internal sealed class Simplex
     public void SetBasis(ReadOnlySpan<int> columns)
     {
         for (var place = 0; place < _rows; place++)
+        {
+            if (_basis[place] >= 0)
+                _placeInBasis[_basis[place]] = -1;
             _basis[place] = place < columns.Length ? columns[place] : -1;
+        }
+
         Rebuild();
     }
 
@@ -166,6 +173,8 @@ internal sealed class Simplex
         _columnRows.Add(rows);
         _columnCoefficients.Add(coefficients);
         _costs.Add(cost);
+        if (!artificial)
+            _largestCost = Math.Max(_largestCost, Math.Abs(cost));
         _isArtificial.Add(artificial);
         _placeInBasis.Add(-1);
         return _costs.Count - 1;
@@ -173,7 +182,7 @@ internal sealed class Simplex
 
     private int Entering(bool firstFound)
     {
-        var best = -Small * Math.Max(1, _penalty);
+        var best = -Small * _largestCost;
         var entering = -1;
         long touched = 0;
         for (var column = 0; column < _costs.Count; column++)
