@@ -43,6 +43,13 @@ public sealed class Figure
     /// <summary>Running marks: each point's distance from the first, as a tape laid along the side reads it.</summary>
     public Figure Running(Side side, IEnumerable<PlanePoint> points, Func<Length, string> write) => Row(side, [.. points], write, true);
 
+    /// <summary>Texts of their own, turned, each beside its point; the points after the first. For heights and names of what stands in a row.</summary>
+    public Figure Marks(Side side, IEnumerable<PlanePoint> points, IEnumerable<string> texts)
+    {
+        rows.Add(new RowRequest(side, [.. points], [.. texts], true, null) { IsPlain = true });
+        return this;
+    }
+
     /// <summary>A dimension along a slanting line, beside it; a positive offset lies to the left of the way from one point to the other.</summary>
     public Figure Aligned(PlanePoint from, PlanePoint to, string text, double offsetMm = 8)
     {

@@ -37,7 +37,7 @@ internal sealed class RowPlacer
     {
         bool outward = row.Side is Side.Above or Side.Left;
         double start = depthMm[(int)row.Side], line = start + (outward ? NearLineMm : PitchMm - 2);
-        List<(double Middle, string Text)> fitting = [], outlying = [];
+        List<(double Middle, string Text)> fitting = [], overTicks = [], outlying = [];
         for (int gap = 0; gap < texts.Length; gap++)
         {
             int last = RunEnd(texts, along, gap);
@@ -48,7 +48,8 @@ internal sealed class RowPlacer
                 if (row.SumText is { } sum)
                     ways = [$"{ways[0]} = {TapeFractions.Set(sum(gap, last + 1))}", ways[0]];
                 string? fits = Array.Find(ways, way => way.Length > 0 && Fits(way, width));
-                (fits is null ? outlying : fitting).Add((middle, fits ?? ways.Last(way => way.Length > 0)));
+                if (fits is null) outlying.Add((middle, ways.Last(way => way.Length > 0)));
+                else overTicks.Add((middle, fits));
                 gap = last;
             }
             else if (texts[gap].Length > 0)
@@ -73,6 +74,9 @@ internal sealed class RowPlacer
             Tick(row.Side, at, line);
         foreach ((double middle, string text) in fitting)
             Text(row.Side, middle, line + (outward ? BaseMm : -BaseMm), text);
+        // The text of a run lies over the ticks within the run, so it keeps clear of them.
+        foreach ((double middle, string text) in overTicks)
+            Text(row.Side, middle, line + (outward ? BaseMm + TickMm : -BaseMm - TickMm), text);
         for (int index = 0; index < outlying.Count; index++)
         {
             (double middle, string text) = outlying[index];
@@ -93,7 +97,7 @@ internal sealed class RowPlacer
         int[] order = [.. Enumerable.Range(0, points.Length).OrderBy(index => along[index])];
         double height = (Typeface.RiseEm + Typeface.FallEm) * EmMm;
         (double low, double high) = Limits(row.Side);
-        string[] marked = row.IsRunning ? ["0", .. texts] : Sums(row, texts);
+        string[] marked = row.IsPlain ? ["", .. texts] : row.IsRunning ? ["0", .. texts] : Sums(row, texts);
         double[] placed = Spread.Apart([.. order.Select(index => along[index])], [.. order.Select(_ => height)], TurnedGapMm, low, high);
         Stroke(At(row.Side, along.Min(), line), At(row.Side, along.Max(), line));
         for (int place = 0; place < order.Length; place++)

@@ -10,4 +10,8 @@ namespace Hoopwright.Sheets.Drawings;
 /// <param name="IsRunning">True for running marks from the first point.</param>
 /// <param name="SumText">Writes the sum of gaps from one point to another; for runs of equal gaps.</param>
 internal sealed record RowRequest(
-    Side Side, ImmutableArray<PlanePoint> Points, ImmutableArray<string> Texts, bool IsRunning, Func<int, int, string>? SumText);
+    Side Side, ImmutableArray<PlanePoint> Points, ImmutableArray<string> Texts, bool IsRunning, Func<int, int, string>? SumText)
+{
+    /// <summary>True when the texts are no distances, so that the first point carries no zero.</summary>
+    public bool IsPlain { get; init; }
+}

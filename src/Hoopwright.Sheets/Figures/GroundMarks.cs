@@ -1,0 +1,34 @@
+using Hoopwright.Layout;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Drawings;
+using static Hoopwright.Sheets.Figures.FigureSheet;
+
+namespace Hoopwright.Sheets.Figures;
+
+/// <summary>Draws the ground and what stands in it.</summary>
+internal static class GroundMarks
+{
+    /// <summary>The ground line with a strip of earth under it, between two places across, interrupted nowhere.</summary>
+    public static void Ground(Figure figure, Length from, Length fromUp, Length to, Length toUp, Length thick)
+    {
+        figure.On("ground").Hatch(ModelPath.Around(At(from, fromUp), At(to, toUp), At(to, toUp - thick), At(from, fromUp - thick)), Hatch.Earth);
+        figure.On("ground").Line(At(from, fromUp), At(to, toUp), LineRole.Cut, Ink.Earth);
+    }
+
+    /// <summary>Concrete about a post with its sloped collar, cut open.</summary>
+    public static void Concrete(Figure figure, ConcreteHole hole, Length across, Length ground, Length postWidth)
+    {
+        Length half = hole.Diameter / 2, postHalf = postWidth / 2;
+        ModelPath left = ModelPath.Around(
+            At(across - half, ground), At(across - postHalf, ground + hole.CollarRise), At(across - postHalf, ground - hole.PostDepth),
+            At(across - postHalf, ground - hole.Depth), At(across - half, ground - hole.Depth));
+        ModelPath right = ModelPath.Around(
+            At(across + half, ground), At(across + postHalf, ground + hole.CollarRise), At(across + postHalf, ground - hole.Depth),
+            At(across + half, ground - hole.Depth));
+        foreach (ModelPath side in (ReadOnlySpan<ModelPath>)[left, right])
+        {
+            figure.On("concrete").Fill(side, Ink.ZincTint).Hatch(side, Hatch.Concrete);
+            figure.On("concrete").Path(side, LineRole.Dimension);
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using Hoopwright.Geometry;
+using Hoopwright.Layout;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Drawings;
+using static Hoopwright.Sheets.Figures.FigureSheet;
+
+namespace Hoopwright.Sheets.Figures;
+
+/// <summary>
+/// The tunnel on the ground, seen from above: front end on the left of the paper, left side at the top, since one enters
+/// by the front.
+/// </summary>
+internal static class SetOutFigure
+{
+    public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number)
+    {
+        Length span = tunnel.Span, length = tunnel.Length;
+        Angle? north = tunnel.Plan.Site.FrontFaces is { } faces
+            // The paper's left is the way out by the front; north lies that bearing clockwise from it.
+            ? Angle.FromDegrees(90 + faces.Value.Degrees)
+            : null;
+        DrawingBuilder builder = sheet.Start("Set-out", $"Plan of strings, posts, diagonals and batter boards of {sheet.Project}.", number, north);
+        Length around = Length.FromFeet(4);
+        Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, spareMm: 4);
+
+        figure.On("strings").Rectangle(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
+        figure.On("strings").Line(At(Length.Zero, span), At(length, Length.Zero), LineRole.Centre).Line(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
+        foreach (BatterBoard board in tunnel.SetOut.BatterBoards)
+            figure.On("batter boards").Line(On(board.From), On(board.To), LineRole.Outline, Ink.Lumber).Line(On(board.StringAt), Nearest(board.StringAt), LineRole.Centre);
+
+        if (tunnel.GroundPosts.IsEmpty)
+        {
+            foreach (BowStation station in tunnel.Stations)
+                figure.On("bows").Line(At(station.Along, Length.Zero), At(station.Along, span), LineRole.Dimension);
+        }
+        foreach (GroundPost post in tunnel.GroundPosts)
+        {
+            figure.On("posts").Circle(At(post.Mark, span - post.Centre.X), tunnel.BowTube.Outside, LineRole.Outline);
+            if (post.InConcrete && tunnel.Holes.FirstOrDefault(hole => hole.PostId == post.MemberId) is { } hole)
+                figure.On("concrete").Circle(At(post.Mark, span - post.Centre.X), hole.Diameter / 2, LineRole.Hidden);
+        }
+        foreach (EndWall end in tunnel.Ends)
+        {
+            foreach (EndPost post in end.Posts)
+            {
+                Length half = post.Width / 2;
+                figure.On("posts").Rectangle(At(end.Along - half, span - post.Centre - half), At(end.Along + half, span - post.Centre + half), LineRole.Outline, Ink.Lumber);
+            }
+            foreach (DoorOpening door in end.Doors)
+            {
+                Length outwards = end.IsFront ? -Length.FromInches(18) : Length.FromInches(18);
+                figure.On("doors").Line(At(end.Along + outwards, span - door.RoughLeft), At(end.Along + outwards, span - door.RoughRight), LineRole.Dimension, Ink.Lumber);
+            }
+        }
+
+        SquareTriangle triangle = tunnel.SetOut.Triangle;
+        figure.On("triangle").Line(At(Length.Zero, span), At(triangle.Along, span), LineRole.Outline, Ink.Film)
+            .Line(At(Length.Zero, span), At(Length.Zero, span - triangle.Across), LineRole.Outline, Ink.Film)
+            .Line(At(triangle.Along, span), At(Length.Zero, span - triangle.Across), LineRole.Outline, Ink.Film);
+
+        figure.Running(Side.Above, tunnel.Stations.Select(station => At(station.Along, span)), sheet.Tape);
+        figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(length, Length.Zero), sheet.Tape);
+        figure.Running(Side.Left, [At(Length.Zero, span), .. tunnel.Front.Posts.Select(post => At(Length.Zero, span - post.Centre)), At(Length.Zero, Length.Zero)], sheet.Tape);
+        figure.Running(Side.Right, [At(length, span), .. tunnel.Back.Posts.Select(post => At(length, span - post.Centre)), At(length, Length.Zero)], sheet.Tape);
+        // The second diagonal carries the text: near the front corner the triangle takes the room of the first.
+        figure.Along(At(length / 2, span / 2), At(length, span), $"diagonal {sheet.Tape(tunnel.SetOut.Diagonal)}, both alike");
+        figure.Along(At(triangle.Along, span), At(Length.Zero, span - triangle.Across),
+            $"{sheet.Tape(triangle.Across)} : {sheet.Tape(triangle.Along)} : {sheet.Tape(triangle.Diagonal)}");
+        figure.Label(At(length * 0.72, span * 0.22), "right side");
+        figure.Label(At(length * 0.5, span * 0.9), "left side");
+        figure.Label(At(Length.FromFeet(3), span * 0.3), "front", bold: true);
+        figure.Label(At(length - Length.FromFeet(3), span * 0.5), "back", bold: true);
+        if (tunnel.SetOut.GroundFall.Metres > 0.005) figure.Label(At(length * 0.3, span * 0.12), $"ground falls {sheet.Tape(tunnel.SetOut.GroundFall)} over the corners");
+        return builder.Build();
+
+        PlanePoint On(TunnelPoint point) => At(point.Y, span - point.X);
+
+        PlanePoint Nearest(TunnelPoint point) => At(
+            Length.Max(Length.Zero, Length.Min(length, point.Y)), span - Length.Max(Length.Zero, Length.Min(span, point.X)));
+    }
+}
