@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Hoopwright.Sheets.Fonts;
+
+namespace Hoopwright.Sheets.Pages;
+
+/// <summary>Breaks text into lines that fit a width.</summary>
+internal static class TextSetter
+{
+    /// <summary>Lines of at most that width. A word too long for a line is broken, so nothing runs over.</summary>
+    public static ImmutableArray<string> Lines(string text, double widthMm, double emMm, LetterWeight weight)
+    {
+        Typeface face = Typeface.Of(weight);
+        var lines = ImmutableArray.CreateBuilder<string>();
+        foreach (string paragraph in TapeFractions.Set(text.ReplaceLineEndings("\n")).Split('\n'))
+        {
+            string line = "";
+            foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                string longer = line.Length == 0 ? word : line + " " + word;
+                if (face.WidthMm(longer, emMm) <= widthMm)
+                {
+                    line = longer;
+                    continue;
+                }
+                if (line.Length > 0) lines.Add(line);
+                line = word;
+                while (face.WidthMm(line, emMm) > widthMm && line.Length > 1)
+                {
+                    int keep = line.Length - 1;
+                    while (keep > 1 && face.WidthMm(line[..keep], emMm) > widthMm) keep--;
+                    lines.Add(line[..keep]);
+                    line = line[keep..];
+                }
+            }
+            lines.Add(line);
+        }
+        return lines.ToImmutable();
+    }
+}
