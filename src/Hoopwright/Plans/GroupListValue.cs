@@ -1,13 +1,15 @@
-using System.Collections.Immutable;
-using System.Text.Json;
 using Hoopwright.Quantities;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 
 namespace Hoopwright.Plans;
 
 /// <summary>A list of groups of fields.</summary>
 /// <typeparam name="TSection">The section that one of them is.</typeparam>
 /// <param name="format">Its fields.</param>
-internal sealed class GroupListValue<TSection>(PlanFormat<TSection> format) : PlanValue<ImmutableArray<TSection>>
+internal sealed class GroupListValue<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TSection>(PlanFormat<TSection> format) : PlanValue<ImmutableArray<TSection>>
     where TSection : PlanSection, new()
 {
     public override bool IsAbsent(ImmutableArray<TSection> value) => value.IsDefaultOrEmpty;
@@ -43,4 +45,12 @@ internal sealed class GroupListValue<TSection>(PlanFormat<TSection> format) : Pl
     }
 
     public override string Example(UnitSystem units) => "[ { … } ]";
+
+    public override void Describe(JsonObject schema)
+    {
+        var items = new JsonObject();
+        format.Describe(items);
+        schema["type"] = "array";
+        schema["items"] = items;
+    }
 }

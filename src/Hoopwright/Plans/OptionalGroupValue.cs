@@ -1,12 +1,14 @@
-using System.Text.Json;
 using Hoopwright.Quantities;
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 
 namespace Hoopwright.Plans;
 
 /// <summary>A group of fields that means something by not being there.</summary>
 /// <typeparam name="TSection">The section.</typeparam>
 /// <param name="format">Its fields.</param>
-internal sealed class OptionalGroupValue<TSection>(PlanFormat<TSection> format) : PlanValue<TSection?>
+internal sealed class OptionalGroupValue<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TSection>(PlanFormat<TSection> format) : PlanValue<TSection?>
     where TSection : PlanSection, new()
 {
     public override bool IsAbsent(TSection? value) => value is null;
@@ -27,4 +29,6 @@ internal sealed class OptionalGroupValue<TSection>(PlanFormat<TSection> format) 
     public override void Write(TSection? value, Utf8JsonWriter writer) => format.Write(value!, writer);
 
     public override string Example(UnitSystem units) => "{ … }";
+
+    public override void Describe(JsonObject schema) => format.Describe(schema);
 }

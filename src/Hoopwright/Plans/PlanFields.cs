@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
@@ -46,17 +47,17 @@ internal static class PlanFields
         string name, ImmutableArray<int> only, Func<TSection, int?> get, Func<TSection, int?, TSection> with) =>
         new(name, new CountValue(only[0], only[^1]) { Only = only }, get, with);
 
-    public static PlanField<TSection, TChild> Group<TSection, TChild>(
+    public static PlanField<TSection, TChild> Group<TSection, [DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TChild>(
         string name, PlanFormat<TChild> format, Func<TSection, TChild> get, Func<TSection, TChild, TSection> with, bool required = false)
         where TChild : PlanSection, new() =>
         new(name, new GroupValue<TChild>(format), get, with) { Required = required };
 
-    public static PlanField<TSection, TChild?> MaybeGroup<TSection, TChild>(
+    public static PlanField<TSection, TChild?> MaybeGroup<TSection, [DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TChild>(
         string name, PlanFormat<TChild> format, Func<TSection, TChild?> get, Func<TSection, TChild?, TSection> with)
         where TChild : PlanSection, new() =>
         new(name, new OptionalGroupValue<TChild>(format), get, with);
 
-    public static PlanField<TSection, ImmutableArray<TChild>> Groups<TSection, TChild>(
+    public static PlanField<TSection, ImmutableArray<TChild>> Groups<TSection, [DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TChild>(
         string name, PlanFormat<TChild> format, Func<TSection, ImmutableArray<TChild>> get,
         Func<TSection, ImmutableArray<TChild>, TSection> with)
         where TChild : PlanSection, new() =>

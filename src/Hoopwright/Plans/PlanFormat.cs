@@ -1,5 +1,10 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Diagnostics.CodeAnalysis;
+using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 
 namespace Hoopwright.Plans;
 
@@ -9,7 +14,7 @@ namespace Hoopwright.Plans;
 /// </summary>
 /// <typeparam name="TSection">The section.</typeparam>
 /// <param name="fields">Its fields.</param>
-internal sealed class PlanFormat<TSection>(params ImmutableArray<PlanField<TSection>> fields)
+internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TSection>(params ImmutableArray<PlanField<TSection>> fields)
     where TSection : PlanSection, new()
 {
     /// <summary>Checks that need more than one field of the section.</summary>
@@ -74,11 +79,38 @@ internal sealed class PlanFormat<TSection>(params ImmutableArray<PlanField<TSect
         writer.WriteEndObject();
     }
 
+    /// <summary>
+    /// Puts the fields into a schema, each with the sentence that its property's [Description] says, so that editors show it.
+    /// </summary>
+    public void Describe(JsonObject schema)
+    {
+        var properties = new JsonObject();
+        foreach (var field in fields)
+        {
+            var property = new JsonObject();
+            if (SentenceOf(field.Name) is { } sentence)
+                property["description"] = sentence;
+            field.Describe(property);
+            properties[field.Name] = property;
+        }
+
+        schema["type"] = "object";
+        schema["properties"] = properties;
+        var required = fields.Where(field => field.Required).Select(field => (JsonNode?)JsonValue.Create(field.Name)).ToArray();
+        if (required.Length > 0)
+            schema["required"] = new JsonArray(required);
+        schema["additionalProperties"] = false;
+    }
+
     /// <summary>True when no field is given.</summary>
     public bool IsEmpty(TSection section) => Unknown(section).IsEmpty && fields.All(field => field.IsAbsent(section));
 
     private static ImmutableArray<UnknownField> Unknown(TSection section) =>
         section.Unknown.IsDefault ? [] : section.Unknown;
+
+    private static string? SentenceOf(string field) => typeof(TSection).GetProperties()
+        .FirstOrDefault(property => (property.GetCustomAttribute<JsonPropertyNameAttribute>()?.Name ?? JsonNamingPolicy.CamelCase.ConvertName(property.Name)) == field)
+        ?.GetCustomAttribute<DescriptionAttribute>()?.Description;
 
     private PlanField<TSection>? Find(string name)
     {
