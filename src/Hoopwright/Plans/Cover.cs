@@ -31,8 +31,8 @@ public sealed record Cover : PlanSection
     [Description("Roof film left past the end channel after trimming.")]
     public Written<Length>? RoofEndTrim { get; init; }
 
-    /// <summary>Roof film below the hip board channel or the top of the baseboard, each side.</summary>
-    [Description("Roof film below the hip board channel or the top of the baseboard, each side.")]
+    /// <summary>Roof film past the hip board, or past the ground line of a fixed side, each side.</summary>
+    [Description("Roof film past the hip board, or past the ground line of a fixed side, each side.")]
     public Written<Length>? RoofSideAllowance { get; init; }
 
     /// <summary>End film left below the baseboard.</summary>

@@ -3,11 +3,11 @@ namespace Hoopwright.Cuts.Film;
 /// <summary>How good a choice of rolls is; the less the better, first by cost, then by the others in turn.</summary>
 /// <param name="Cost">Money or area of what is bought.</param>
 /// <param name="Bought">How many rolls are bought.</param>
-/// <param name="BoughtArea">Their area, in ticks squared.</param>
+/// <param name="BoughtArea">Their area, in ticks squared; past what 64 bits hold for a few of the largest rolls.</param>
 /// <param name="CutArea">Whole width times the marks, in ticks squared: the film taken off all rolls.</param>
-internal readonly record struct RollScore(decimal Cost, int Bought, long BoughtArea, long CutArea) : IComparable<RollScore>
+internal readonly record struct RollScore(decimal Cost, int Bought, Int128 BoughtArea, Int128 CutArea) : IComparable<RollScore>
 {
-    internal static RollScore None { get; } = new(decimal.MaxValue, int.MaxValue, long.MaxValue, long.MaxValue);
+    internal static RollScore None { get; } = new(decimal.MaxValue, int.MaxValue, Int128.MaxValue, Int128.MaxValue);
 
     internal bool IsNone => Bought == int.MaxValue;
 

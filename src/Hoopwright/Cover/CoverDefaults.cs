@@ -1,0 +1,63 @@
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Sources;
+
+namespace Hoopwright.Cover;
+
+/// <summary>
+/// What the cover takes where the plan does not say, each with its source. The last group has no place in the plan: those
+/// sizes show as named parts of the pieces they make.
+/// </summary>
+internal static class CoverDefaults
+{
+    internal static Usual<int> Layers { get; } = new(1, "One layer of film on the roof.", Citation.CommonPractice, Matters: true);
+
+    internal static Usual<Length> Thickness { get; } = new(Length.FromInches(0.006), "Greenhouse film of 6 mil.", Citation.CommonPractice, Matters: true);
+
+    internal static Usual<CoverOrder> Order { get; } = new(CoverOrder.EndsFirst, "The ends are covered before the roof.", Citation.CommonPractice, Matters: true);
+
+    internal static Usual<Length> RoofEndAllowance { get; } = new(Length.FromInches(18), "Roof film is cut this much past each end bow, to pull by.", Citation.CommonPractice);
+
+    internal static Usual<Length> RoofEndTrim { get; } = new(Length.FromInches(4), "Roof film is trimmed this far past the end channel.", Citation.CommonPractice);
+
+    internal static Usual<Length> RoofSideAllowance { get; } = new(Length.FromInches(15), "Roof film reaches this far past the hip board, or past the ground line of a fixed side.", Citation.CommonPractice);
+
+    internal static Usual<Length> EndBelow { get; } = new(Length.FromInches(8), "End film is left this far below the baseboard.", Citation.CommonPractice);
+
+    internal static Usual<Length> EndAbove { get; } = new(Length.FromInches(6), "End film is trimmed this far above the bow.", Citation.CommonPractice);
+
+    internal static Usual<Length> EndWorking { get; } = new(Length.FromFeet(2), "Film over an end is cut this much longer, to pull and close by.", Citation.CommonPractice);
+
+    internal static Usual<Length> EndSide { get; } = new(Length.FromFeet(1), "End film is cut this much past the bow at each side.", Citation.CommonPractice);
+
+    internal static Usual<Length> CutStep { get; } = new(Length.FromFeet(1), "Film is cut at the next whole one of these.", Citation.CommonPractice);
+
+    internal static Usual<Length> BattenFirst { get; } = new(Length.FromInches(4), "The first two nails of a batten stand this far apart and from its end.", Citation.CommonPractice);
+
+    internal static Usual<Length> BattenSpacing { get; } = new(Length.FromInches(6), "The other nails of a batten stand this far apart.", Citation.CommonPractice);
+
+    internal static Usual<Length> ChannelScrewSpacing { get; } = new(Length.FromInches(12), "Screws of the lock channel stand this far apart.", Citation.CommonPractice);
+
+    internal static Usual<Ratio> WirePerChannel { get; } = new(Ratio.FromValue(1.1), "Spring wire is bought this many times as long as the channel, for laps.", Citation.FromMemory);
+
+    internal static Usual<Length> ChannelStick { get; } = new(Length.FromFeet(8), "Lock channel comes in sticks of this length.", Citation.FromMemory, Matters: true);
+
+    internal static Usual<Length> WirePiece { get; } = new(Length.FromFeet(4), "Spring wire is put in by pieces of this length.", Citation.CommonPractice);
+
+    internal static Usual<Length> TemporaryWireSpacing { get; } = new(Length.FromFeet(4), "Short pieces of spring wire this far apart hold the end film for the time being.", Citation.CommonPractice);
+
+    internal static Usual<bool> EndsOnBow { get; } = new(true, "Lock channel on the end bows holds the film there.", Citation.CommonPractice);
+
+    /// <summary>The least tail of a roof sheet with which hands can still pull it down.</summary>
+    internal static Usual<Length> LeastSideAllowance { get; } = new(Length.FromInches(12), "Under this much film past the edge there is little to pull by.", Citation.CommonPractice);
+
+    internal static Usual<Length> CurtainPast { get; } = new(Length.FromFeet(1), "A curtain is cut this much past each end of the tunnel.", Citation.CommonPractice);
+
+    internal static Usual<Length> CurtainHem { get; } = new(Length.FromInches(24), "A curtain is cut this much wider than it hangs, for the hem, the roll and the channel.", Citation.CommonPractice);
+
+    internal static Usual<Length> LeafWrap { get; } = new(Length.FromInches(4), "Film is wrapped this far around each edge of a door leaf.", Citation.CommonPractice);
+
+    internal static Usual<Length> RopeEvery { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);
+
+    internal static Usual<Length> RopePast { get; } = new(Length.FromFeet(10), "A rope is this much longer than the roof film is wide.", Citation.CommonPractice);
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Cover;
+
+/// <summary>Plans the cover of a tunnel: pieces of film, the lines that hold them, and what pulls them over.</summary>
+public static class CoverPlanner
+{
+    /// <summary>Plans the cover. Never throws for a tunnel.</summary>
+    /// <param name="tunnel">The tunnel as laid out.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    public static CoverOutcome Plan(Tunnel tunnel, Answers answers)
+    {
+        CoverRules rules = CoverRules.Of(tunnel.Plan.Cover, answers);
+        ImmutableArray<CoverPiece> pieces = new FilmPieces(tunnel, rules).All();
+        ImmutableArray<FasteningRun> runs = new FasteningRuns(tunnel, rules).All();
+        var plan = new CoverPlan
+        {
+            Pieces = pieces,
+            Runs = runs,
+            Order = rules.Order,
+            Thickness = rules.Thickness,
+            TemporaryWires = TemporaryWires(runs, rules),
+            Ropes = Ropes(pieces[0]),
+            BowTape = tunnel.RoofArc() * tunnel.Stations.Length,
+        };
+        return new CoverOutcome(plan, Check(tunnel, rules));
+    }
+
+    /// <summary>Only end film that waits for the roof to go over it is held for the time being.</summary>
+    private static int TemporaryWires(ImmutableArray<FasteningRun> runs, CoverRules rules) => rules.Order switch
+    {
+        CoverOrder.EndsFirst => runs.Where(run => run is { Kind: FasteningKind.Channel, OnWood: false, Wires: 2 })
+            .Sum(run => ChannelFastening.TemporaryWires(run.Length, rules.TemporaryWireSpacing)),
+        CoverOrder.RoofFirst => 0,
+    };
+
+    /// <summary>Evenly spread with half a gap at the ends, so that the whole edge comes over together. Two at least.</summary>
+    private static PullingRopes Ropes(CoverPiece roof)
+    {
+        int count = Math.Max(2, (int)Math.Floor(roof.AlongRoll / CoverDefaults.RopeEvery.Value) + 1);
+        return new PullingRopes(count, roof.AcrossRoll + CoverDefaults.RopePast.Value,
+            [.. Enumerable.Range(0, count).Select(rope => roof.AlongRoll * ((2 * rope) + 1) / (2 * count))]);
+    }
+
+    private static ImmutableArray<Diagnostic> Check(Tunnel tunnel, CoverRules rules)
+    {
+        var found = ImmutableArray.CreateBuilder<Diagnostic>();
+        Length least = CoverDefaults.LeastSideAllowance.Value;
+        if (rules.RoofSideAllowance < least)
+        {
+            found.Add(new Diagnostic("cover.side-allowance.short", Severity.Warning, "cover.roofSideAllowance",
+                "So little film past the edge leaves next to nothing to pull by.", tunnel.Plan.Cover.RoofSideAllowance?.Text, $"{TapeText.Of(least, tunnel.Units)} or more"));
+        }
+        if (rules.RoofEndAllowance < rules.RoofEndTrim)
+        {
+            found.Add(new Diagnostic("cover.end-allowance.short", Severity.Warning, "cover.roofEndAllowance",
+                "The roof film is cut shorter past the end bow than it is to be left after trimming.",
+                TapeText.Of(rules.RoofEndAllowance, tunnel.Units), $"{TapeText.Of(rules.RoofEndTrim, tunnel.Units)} or more"));
+        }
+        if (tunnel.BowTube.Material == TubeMaterial.Pvc)
+        {
+            found.Add(new Diagnostic("cover.film-on-pvc", Severity.Warning, "frame.bowTube.material",
+                "PVC ages film that lies on it: put tape between them, or expect to re-cover sooner (common practice, no source).",
+                null, "tape over every bow"));
+        }
+        if (!rules.EndsOnBow && tunnel.Ends.Any(end => end.Closing != EndClosing.RoofSheet))
+        {
+            found.Add(new Diagnostic("cover.batten-on-tube", Severity.Warning, "cover.endsOnBow",
+                "Battens on the end bows have only steel tube behind them: they want self-drilling screws, not nails.", "false", "true"));
+        }
+        return found.ToImmutable();
+    }
+}

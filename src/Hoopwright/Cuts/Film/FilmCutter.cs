@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using Hoopwright.Cover;
+using Hoopwright.Diagnostics;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Cuts.Film;
+
+/// <summary>
+/// Chooses rolls of film and says where to cut them: straight across at running marks, and slit lengthwise where narrow
+/// pieces lie side by side.
+/// </summary>
+public static class FilmCutter
+{
+    /// <summary>Above about this many steps, some tenths of a second, pieces are searched by lots and nothing is proven.</summary>
+    private const double MostWork = 4e6;
+
+    /// <summary>Chooses and cuts. Never throws for a plan: what no roll can give is an error among the diagnostics.</summary>
+    /// <param name="cover">The pieces.</param>
+    /// <param name="plan">The plan: its rolls, their prices, and film on hand.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    public static FilmCutOutcome Cut(CoverPlan cover, Plan plan, Answers answers)
+    {
+        var found = ImmutableArray.CreateBuilder<Diagnostic>();
+        ImmutableArray<RollOffer> offers = RollOffers.Of(plan, answers, found);
+        ImmutableArray<CoverPiece> fitting = [.. cover.Pieces.Where(piece => FitsSome(piece, offers))];
+        foreach (CoverPiece piece in cover.Pieces.Except(fitting)) found.Add(NoRoll(piece, answers.Units));
+
+        RollRank rank = offers.All(offer => offer.Price is not null) ? RollRank.Price : RollRank.Area;
+        if (rank == RollRank.Area)
+        {
+            found.Add(new Diagnostic("cuts.film.ranked-by-area", Severity.Assumption, "cover.rolls",
+                "Not every roll of film has a price, so the rolls with the least area in all are chosen.", null, "a price for each roll"));
+        }
+
+        ImmutableArray<SearchOffer> searched = [.. offers.Select(offer => Searched(offer, rank))];
+        ImmutableArray<FilmPieceCopy> copies = Copies(fitting);
+        ImmutableArray<FilmSize> sizes = SizesOf(copies);
+        (ImmutableArray<SizedRoll> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, MostWork);
+        var placer = new FilmPlacer(copies, offers);
+        ImmutableArray<CutRoll> cut = placer.Place(rolls);
+        foreach (FilmPieceCopy copy in placer.Unplaced) found.Add(RunOut(copy));
+
+        ImmutableArray<RollOffer> bought = [.. cut.Select(roll => roll.Offer).Where(offer => !offer.OnHand)];
+        decimal cost = bought.Sum(offer => CostOf(offer, rank));
+        var result = new FilmCutPlan
+        {
+            Rolls = cut,
+            RankedBy = rank,
+            Cost = bought.All(offer => offer.Price is not null) ? bought.Aggregate(Money.Zero, (sum, offer) => sum + (offer.Price ?? Money.Zero)) : null,
+            BoughtArea = bought.Aggregate(Area.Zero, (sum, offer) => sum + offer.Area),
+            LowerBound = whole ? cost : Math.Min(cost, BoundOf(fitting, offers, rank)),
+            Proven = whole && leftOut.IsEmpty,
+            UnplacedIds = [.. cover.Pieces.Except(fitting).Select(piece => piece.Id).Concat(placer.Unplaced.Select(copy => copy.Piece.Id)).Distinct()],
+        };
+        return new FilmCutOutcome(result, found.ToImmutable());
+    }
+
+    private static bool FitsSome(CoverPiece piece, ImmutableArray<RollOffer> offers) =>
+        offers.Any(offer => FilmTicks.Needed(piece.AcrossRoll) <= FilmTicks.Given(offer.Width) && FilmTicks.Needed(piece.AlongRoll) <= FilmTicks.Given(offer.Length));
+
+    private static ImmutableArray<FilmPieceCopy> Copies(ImmutableArray<CoverPiece> pieces) =>
+        [.. pieces.SelectMany(piece => Enumerable.Range(1, piece.Count).Select(copy => new FilmPieceCopy(piece, copy)))];
+
+    private static ImmutableArray<FilmSize> SizesOf(ImmutableArray<FilmPieceCopy> copies) =>
+        [.. copies.Select((copy, order) => (copy, order)).GroupBy(item => (item.copy.Across, item.copy.Along))
+            .Select(group => new FilmSize(group.Key.Across, group.Key.Along, group.First().order, group.Count()))];
+
+    private static SearchOffer Searched(RollOffer offer, RollRank rank) => new(
+        FilmTicks.Given(offer.Width), FilmTicks.Given(offer.Length), CostOf(offer, rank), offer.OnHand, offer.Limit);
+
+    private static decimal CostOf(RollOffer offer, RollRank rank) => offer.OnHand ? 0 : rank switch
+    {
+        RollRank.Price => offer.Price?.Amount ?? 0,
+        RollRank.Area => (decimal)offer.Area.SquareMetres,
+    };
+
+    /// <summary>No choice has less film than the pieces less what is on hand, nor film cheaper than the cheapest by area.</summary>
+    private static decimal BoundOf(ImmutableArray<CoverPiece> pieces, ImmutableArray<RollOffer> offers, RollRank rank)
+    {
+        double neededM2 = pieces.Sum(piece => piece.Count * (piece.AcrossRoll * piece.AlongRoll).SquareMetres);
+        double onHandM2 = offers.Where(offer => offer.OnHand).Sum(offer => (offer.Limit ?? 0) * offer.Area.SquareMetres);
+        var bought = offers.Where(offer => !offer.OnHand).ToImmutableArray();
+        if (bought.IsEmpty || neededM2 <= onHandM2) return 0;
+        decimal least = rank switch
+        {
+            RollRank.Price => bought.Min(offer => (offer.Price?.Amount ?? 0) / (decimal)offer.Area.SquareMetres),
+            RollRank.Area => 1,
+        };
+        return (decimal)(neededM2 - onHandM2) * least;
+    }
+
+    private static Diagnostic NoRoll(CoverPiece piece, UnitSystem units)
+    {
+        RollOffer? usual = RollOffers.Usual
+            .Where(offer => FitsSome(piece, [offer]))
+            .MinBy(offer => (offer.Width.Metres * offer.Length.Metres, offer.Length.Metres));
+        string least = $"a roll at least {TapeText.Of(TapeText.RoundUpForFilm(piece.AcrossRoll, units), units)} wide and {TapeText.Of(TapeText.RoundUpForFilm(piece.AlongRoll, units), units)} long";
+        return new Diagnostic("cuts.film.no-roll", Severity.Error, "cover.rolls",
+            $"No roll of film is large enough for the {piece.Place}.",
+            $"{TapeText.Of(piece.AcrossRoll, units)} across, {TapeText.Of(piece.AlongRoll, units)} along",
+            usual is null ? least : $"{least}, such as {usual.Id}");
+    }
+
+    private static Diagnostic RunOut(FilmPieceCopy copy) => new(
+        "cuts.film.rolls-run-out", Severity.Error, "cover.rolls",
+        $"Rolls of film run out before the {copy.Label} is cut.", null, "a higher limit, or another roll");
+}
