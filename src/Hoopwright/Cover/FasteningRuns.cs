@@ -27,25 +27,30 @@ internal sealed class FasteningRuns(Tunnel tunnel, CoverRules rules)
         bool framed = end.Closing == EndClosing.Framed;
         Length left = tunnel.LockEdge(tunnel.Left), right = tunnel.LockEdge(tunnel.Right);
         ImmutableArray<string> both = framed ? [FilmPieces.EndId(end), FilmPieces.RoofId] : [FilmPieces.RoofId];
-        yield return BowRun(end, "bow", $"{end.Name} end bow, over the ridge", right - left, both);
+        ImmutableArray<string> bow = BowOf(end);
+        yield return BowRun(end, "bow", $"{end.Name} end bow, over the ridge", right - left, both, bow);
         if (!framed) yield break;
         foreach (SideWall side in tunnel.Sides.Where(side => side.Kind != SideKind.Fixed))
         {
             Length leg = (tunnel.AtHeight(side, side.HipHeight) - tunnel.AtHeight(side, side.BaseboardHeight)).Abs();
             if (leg > Length.Zero)
-                yield return BowRun(end, side.Name + "-leg", $"{end.Name} end bow, {side.Name} leg below the hip board", leg, [FilmPieces.EndId(end)]);
+                yield return BowRun(end, side.Name + "-leg", $"{end.Name} end bow, {side.Name} leg below the hip board", leg, [FilmPieces.EndId(end)], [side.IsLeft ? bow[0] : bow[^1]]);
         }
     }
 
-    private FasteningRun BowRun(EndWall end, string part, string place, Length length, ImmutableArray<string> pieces)
+    private FasteningRun BowRun(EndWall end, string part, string place, Length length, ImmutableArray<string> pieces, ImmutableArray<string> members) =>
+        rules.EndsOnBow
+            ? new FasteningRun($"{end.Name}-{part}-channel", FasteningKind.Channel, place, length, pieces, members, OnWood: false, Wires: pieces.Length)
+            : Batten($"{end.Name}-{part}-batten", place, length, pieces, members, onWood: false);
+
+    /// <summary>The pieces of the end bow, from the left.</summary>
+    private ImmutableArray<string> BowOf(EndWall end)
     {
         int number = end.IsFront ? tunnel.Stations[0].Number : tunnel.Stations[^1].Number;
         string bow = FormattableString.Invariant($"bow-{number:00}");
-        ImmutableArray<string> members =
-            [.. tunnel.Members.Where(member => member.Role == MemberRole.Bow && (member.Id == bow || member.Id.StartsWith(bow + "-", StringComparison.Ordinal))).Select(member => member.Id)];
-        return rules.EndsOnBow
-            ? new FasteningRun($"{end.Name}-{part}-channel", FasteningKind.Channel, place, length, pieces, members, OnWood: false, Wires: pieces.Length)
-            : Batten($"{end.Name}-{part}-batten", place, length, pieces, members, onWood: false);
+        return [.. tunnel.Members
+            .Where(member => member.Role == MemberRole.Bow && (member.Id == bow || member.Id.StartsWith(bow + "-", StringComparison.Ordinal)))
+            .Select(member => member.Id)];
     }
 
     private FasteningRun AlongSide(SideWall side)

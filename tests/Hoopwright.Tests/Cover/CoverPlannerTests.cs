@@ -1,5 +1,6 @@
 using CsCheck;
 using Hoopwright.Cover;
+using Hoopwright.Cuts.Film;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
@@ -25,6 +26,17 @@ public sealed class CoverPlannerTests
         CoverPiece end = cover.Piece("front-end-film");
         Assert.Equal(feet, end.AlongRoll.Feet, 9);
         Assert.Equal(32, end.AcrossRoll.Feet, 9);
+    }
+
+    // Common practice, no source: growers cover a 30 by 96 ft house with film to the ground from a sheet of 48 by 100 ft.
+    [Fact]
+    public void A_30_by_96_ft_tunnel_with_film_to_the_ground_takes_a_sheet_of_48_by_100_ft()
+    {
+        CoverPiece roof = CoverSamples.Cover(CoverSamples.RollUp
+            .Replace("72 ft", "96 ft", StringComparison.Ordinal).Replace("rollUp", "fixed", StringComparison.Ordinal)).Piece("roof-film");
+
+        Assert.InRange(roof.AlongRoll.Feet, 96, 100);
+        Assert.InRange(roof.AcrossRoll.Feet, 46, 48);
     }
 
     // Low-Investment Propagation/Winter Protection Structure, Horticulture Information Leaflet 404, North Carolina State
@@ -108,6 +120,8 @@ public sealed class CoverPlannerTests
         Assert.Equal((FasteningKind.Channel, false, 2), (run.Kind, run.OnWood, run.Wires));
         Assert.Equal(["front-end-film", "roof-film"], run.PieceIds);
         Assert.Equal(1, cover.Run("front-left-leg-channel").Wires);
+        Assert.Equal(["bow-01-1"], cover.Run("front-left-leg-channel").OnMemberIds);
+        Assert.Equal(["bow-01-2"], cover.Run("front-right-leg-channel").OnMemberIds);
         Assert.Equal(["left-hip-board"], cover.Run("left-hip-channel").OnMemberIds);
     }
 
@@ -217,6 +231,66 @@ public sealed class CoverPlannerTests
             };
             return CutArea(other) >= CutArea(one) - 1e-9;
         });
+
+    [Fact]
+    public void Every_tunnel_gets_a_whole_cover_and_every_piece_is_cut_or_named() =>
+        AnyPlan.Sample(plan =>
+        {
+            var answers = new Answers(UnitSystem.Metric);
+            if (TunnelPlanner.LayOut(plan, answers).Tunnel is not { } tunnel) return;
+            CoverPlan cover = CoverPlanner.Plan(tunnel, answers).Plan;
+            Assert.All(cover.Pieces, piece =>
+            {
+                Assert.True(double.IsFinite(piece.FinishedArea.SquareMetres) && piece.FinishedArea > Area.Zero);
+                Assert.True(piece.FinishedArea.SquareMetres <= (piece.AcrossRoll * piece.AlongRoll).SquareMetres + 1e-6, piece.Id);
+            });
+            Assert.All(cover.Runs, run => Assert.True(double.IsFinite(run.Length.Metres) && run.Length > Length.Zero, run.Id));
+            Assert.True(cover.BowTape > Length.Zero);
+            FilmCutPlan cut = FilmCutter.Cut(cover, plan, answers).Plan;
+            Assert.Equal(
+                cover.Pieces.Select(piece => piece.Id).Order(StringComparer.Ordinal),
+                cut.Rolls.SelectMany(roll => roll.Levels).SelectMany(level => level.Pieces).Select(piece => piece.PieceId)
+                    .Concat(cut.UnplacedIds).Distinct().Order(StringComparer.Ordinal));
+        }, iter: 300);
+
+    private static readonly Gen<Plan> AnyPlan =
+        from shape in Gen.Enum<BowKind>()
+        from span in Gen.Double[6, 60]
+        from length in Gen.Double[8, 300]
+        from side in Gen.Double[0, 6]
+        from rise in Gen.Double[0.3, 0.6]
+        from sides in Gen.Enum<SideKind>()
+        from closing in Gen.Enum<EndClosing>()
+        from kind in Gen.Enum<DoorKind>()
+        from doors in Gen.Int[0, 2]
+        from layers in Gen.Int[1, 2]
+        from allowance in Gen.Double[0, 20]
+        select new Plan
+        {
+            Frame = new Frame
+            {
+                Span = Feet(span),
+                Length = Feet(length),
+                Bow = shape == BowKind.Offsets
+                    ? new Bow
+                    {
+                        Shape = shape,
+                        Offsets = [.. Enumerable.Range(0, 9).Select(index => new BowOffset
+                        {
+                            Across = Feet(span * index / 8),
+                            Height = Feet(span * rise * Math.Sqrt(Math.Sin(Math.PI * index / 8))),
+                        })],
+                    }
+                    : new Bow { Shape = shape, SideHeight = Feet(side), PeakHeight = Feet(side + (span * rise)) },
+            },
+            Ends = new Ends
+            {
+                Front = new End { Closing = closing, Doors = closing == EndClosing.Framed ? [.. Enumerable.Range(1, doors).Select(door => new Door { Kind = kind, Centre = Feet(span * door / (doors + 1)) })] : [] },
+                Back = new End(),
+            },
+            Sides = new Sides { Left = new Side { Kind = sides } },
+            Cover = new Plans.Cover { Layers = layers, EndAbove = Feet(allowance), EndSide = Feet(allowance), EndWorking = Feet(allowance) },
+        };
 
     private static double CutArea(CoverPlan cover) =>
         cover.Pieces.Where(piece => piece.Role is CoverRole.Roof or CoverRole.End).Sum(piece => piece.Count * (piece.AcrossRoll * piece.AlongRoll).SquareMetres);
