@@ -25,6 +25,20 @@ internal sealed class Pattern
     /// <summary>The bar's price less the worth of its rest.</summary>
     public long Cost { get; }
 
+    /// <summary>By bar, then fullest first, then longest pieces first: a fixed order for writing.</summary>
+    public static IComparer<Pattern> InOrder { get; } = Comparer<Pattern>.Create((one, other) =>
+    {
+        var compared = one.Bar != other.Bar ? one.Bar.CompareTo(other.Bar) : other.Used.CompareTo(one.Used);
+        for (var i = 0; compared == 0 && i < Math.Min(one.Types.Length, other.Types.Length); i++)
+        {
+            compared = one.Types[i] != other.Types[i]
+                ? one.Types[i].CompareTo(other.Types[i])
+                : other.Counts[i].CompareTo(one.Counts[i]);
+        }
+
+        return compared != 0 ? compared : other.Types.Length.CompareTo(one.Types.Length);
+    });
+
     /// <summary>From a count for every length.</summary>
     public static Pattern Of(CutProblem problem, int bar, ReadOnlySpan<int> countOfType)
     {

@@ -5,6 +5,8 @@ namespace Hoopwright.Cutting;
 /// <summary>Between a whole-number job and the engine: merges equal lengths, tells shortages, gives pieces their names back.</summary>
 internal static class WholeSolver
 {
+    private const long MostTidying = 20_000_000;
+
     /// <summary>The plan for a job whose every piece fits some bar.</summary>
     public static WholePlan Solve(WholeJob job, CutEffort effort, Func<bool>? stopAsked)
     {
@@ -20,7 +22,8 @@ internal static class WholeSolver
             answer = LeastCost.Solve(problem, meter);
         }
 
-        return Named(job, problem, piecesOfType, answer);
+        var tidied = Tidying.Of(problem, answer.Plan!, new WorkMeter(Math.Min(effort.Steps / 8, MostTidying), stopAsked));
+        return Named(job, problem, piecesOfType, answer with { Plan = tidied });
     }
 
     private static (CutProblem Problem, int[][] PiecesOfType) ProblemOf(WholeJob job, bool withMissing)
@@ -92,8 +95,7 @@ internal static class WholeSolver
         var left = piecesOfType.Select(indexes => new Handout(job, indexes)).ToArray();
         var cuts = new List<WholeCut>();
         foreach (var (pattern, times) in plan.Parts
-            .OrderByDescending(part => problem.Bars[part.Pattern.Bar].Price).ThenBy(part => part.Pattern.Bar)
-            .ThenByDescending(part => part.Pattern.Used).ThenBy(part => part.Pattern, ByPieces))
+            .OrderByDescending(part => problem.Bars[part.Pattern.Bar].Price).ThenBy(part => part.Pattern, Pattern.InOrder))
         {
             for (var done = 0; done < times;)
             {
@@ -111,20 +113,6 @@ internal static class WholeSolver
 
         return [.. cuts];
     }
-
-    private static readonly IComparer<Pattern> ByPieces = Comparer<Pattern>.Create((one, other) =>
-    {
-        for (var i = 0; i < Math.Min(one.Types.Length, other.Types.Length); i++)
-        {
-            var compared = one.Types[i] != other.Types[i]
-                ? one.Types[i].CompareTo(other.Types[i])
-                : other.Counts[i].CompareTo(one.Counts[i]);
-            if (compared != 0)
-                return compared;
-        }
-
-        return other.Types.Length.CompareTo(one.Types.Length);
-    });
 
     /// <summary>The greatest common divisor; the other number when one is 0.</summary>
     internal static long Divisor(long one, long other)

@@ -87,6 +87,28 @@ public sealed class CutterTests
     }
 
     [Fact]
+    public void Two_boards_for_two_lengths_are_cut_alike()
+    {
+        // Four of 5 and four of 3 from bars of 8 in any pairing take four bars; cut alike they are one pattern.
+        var plan = Cutter.Solve(new UnitlessCutJob { Stock = [new("eight", 8, 1)], Pieces = [new("five", 5, 4), new("three", 3, 4)] });
+
+        Assert.Equal(4, Assert.Single(plan.Patterns).Times);
+    }
+
+    [Fact]
+    public void At_equal_cost_the_leftover_is_kept_in_one_length()
+    {
+        // 6 + 3 and 5 + 2 leave 1 and 3; 5 + 3 + 2 and 6 leave 0 and 4.
+        var plan = Cutter.Solve(new UnitlessCutJob
+        {
+            Stock = [new("ten", 10, 1)],
+            Pieces = [new("six", 6, 1), new("five", 5, 1), new("three", 3, 1), new("two", 2, 1)],
+        });
+
+        Assert.Equal([0m, 4m], plan.Patterns.Select(pattern => pattern.Leftover));
+    }
+
+    [Fact]
     public void Nothing_to_cut_costs_nothing()
     {
         var plan = Cutter.Solve(Job([], []));
