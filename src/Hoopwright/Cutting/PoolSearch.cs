@@ -7,6 +7,8 @@ namespace Hoopwright.Cutting;
 internal sealed class PoolSearch
 {
     private const int CutRounds = 12;
+    private const int QuickNodes = 60;
+    private const int QuickNodesPerLength = 3;
     private const double PenaltyRange = 1e7;
     private readonly CutProblem _problem;
     private readonly long _scale;
@@ -22,17 +24,27 @@ internal sealed class PoolSearch
         _pool = pool;
     }
 
-    /// <summary>Looks for a cheaper plan than a known one.</summary>
+    /// <summary>Looks for a cheaper plan than a known one: first a little with quick branches, then with strong ones.</summary>
     /// <returns>The cheapest plan known at the end, and a bound on all plans whose patterns are in the pool.</returns>
     public (Mixture Best, long Bound) Run(Mixture known, long floor)
     {
+        var (best, bound) = Run(known, floor, QuickNodes + (QuickNodesPerLength * _problem.Types));
+        return bound >= best.Cost || _meter.IsOver ? (best, bound) : Run(best, floor, quickNodes: 0);
+    }
+
+    private (Mixture Best, long Bound) Run(Mixture known, long floor, int quickNodes)
+    {
         var best = known;
+        _undecided = long.MaxValue;
+        var nodes = 0;
         var open = new Stack<SearchNode>();
         open.Push(new SearchNode([], [], floor, 0));
         while (open.Count > 0 && best.Cost > floor)
         {
             if (_meter.IsOver)
                 return (best, BoundOf(best, open));
+            if (quickNodes > 0 && nodes++ == quickNodes)
+                break;
             var node = open.Pop();
             if (node.Bound >= best.Cost)
                 continue;
@@ -46,7 +58,7 @@ internal sealed class PoolSearch
             if (node.Bound >= best.Cost)
                 continue;
             var solution = programme.Solution();
-            if (programme.MissesRows || Branch(solution) is not { } branch)
+            if (programme.MissesRows || Choose(node, programme, solution) is not { } branch)
             {
                 // Neither served nor shown to be beyond serving, or whole but not met by the bound: only slips of rounding.
                 _undecided = Math.Min(_undecided, node.Bound);
@@ -54,23 +66,17 @@ internal sealed class PoolSearch
             }
 
             var basis = programme.Basis();
-            var (row, value) = branch;
-            open.Push(node with
-            {
-                Rows = [.. node.Rows, new SearchRow(row, RowSense.AtMost, (long)Math.Floor(value))],
-                Basis = basis,
-                Depth = node.Depth + 1,
-            });
-            open.Push(node with
-            {
-                Rows = [.. node.Rows, new SearchRow(row, RowSense.AtLeast, (long)Math.Floor(value) + 1)],
-                Basis = basis,
-                Depth = node.Depth + 1,
-            });
+            open.Push(node with { Rows = [.. node.Rows, branch.Down(_pool)], Basis = basis, Depth = node.Depth + 1 });
+            open.Push(node with { Rows = [.. node.Rows, branch.Up(_pool)], Basis = basis, Depth = node.Depth + 1 });
         }
 
         return (best, BoundOf(best, open));
+
+        BranchChoice? Choose(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution) =>
+            quickNodes > 0 ? BranchChoices.Quick(_problem, _pool, solution) : Branch(node, programme, solution, best.Cost);
     }
+
+    private double Penalty => 2.0 * (1 + _problem.Bars.Max(bar => bar.Price));
 
     /// <summary>The finest division of money that leaves room for a penalty.</summary>
     private static long ScaleOf(double penalty) => Math.Max(1, (long)((1L << 50) / penalty));
@@ -81,7 +87,7 @@ internal sealed class PoolSearch
     /// <summary>Solves a part, with cuts at the root; raises its bound and takes up better plans on the way.</summary>
     private SearchProgramme? Solved(ref SearchNode node, ref Mixture best, bool withCuts)
     {
-        var penalty = 2.0 * (1 + _problem.Bars.Max(bar => bar.Price));
+        var penalty = Penalty;
         var largest = penalty * PenaltyRange;
         for (var round = 0; ; round++)
         {
@@ -139,80 +145,42 @@ internal sealed class PoolSearch
         return builder.Finish();
     }
 
-    private (short[] Row, double Value)? Branch(List<(int Index, double Amount)> solution)
+    /// <summary>
+    /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching). Null when
+    /// the solution is whole.
+    /// </summary>
+    private BranchChoice? Branch(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution, long ceiling)
     {
-        if (BarCounts(solution) is { } byBar)
-            return byBar;
-        if (Pairs(solution) is { } byPair)
-            return byPair;
-        var chosen = -1;
-        var best = 1e-5;
-        foreach (var (index, amount) in solution)
+        var choices = BranchChoices.Of(_problem, _pool, solution);
+        if (choices.Count < 2)
+            return choices.FirstOrDefault();
+        BranchChoice? best = null;
+        var bestScore = -1.0;
+        var basis = programme.Basis();
+        var target = (Int128)ceiling * programme.Scale;
+        foreach (var choice in choices)
         {
-            var part = amount - Math.Floor(amount);
-            if (Math.Min(part, 1 - part) > 1e-5 && part > best)
-                (chosen, best) = (index, part);
+            var down = Gain(choice.Down(_pool));
+            var up = Gain(choice.Up(_pool));
+            var score = Math.Max(down, 1e-4) * Math.Max(up, 1e-4);
+            if (score <= bestScore)
+                continue;
+            (best, bestScore) = (choice, score);
+            // Both sides beyond the ceiling: nothing can be better.
+            if (down >= 1 && up >= 1)
+                break;
         }
 
-        if (chosen < 0)
-            return null;
-        var single = new short[_pool.Count];
-        single[chosen] = 1;
-        return (single, solution.Find(part => part.Index == chosen).Amount);
+        return best;
+
+        // How much of the way to the ceiling the bound rises on one side, without looking for further columns.
+        double Gain(SearchRow row)
+        {
+            var side = new SearchProgramme(
+                _problem, _pool, programme.Working, node with { Rows = [.. node.Rows, row], Basis = basis }, Penalty, programme.Scale, _meter);
+            side.SolveOnce();
+            var way = (double)(target - programme.ScaledBound);
+            return way <= 0 ? 1 : Math.Clamp((double)(side.ScaledBound - programme.ScaledBound) / way, 0, 1);
+        }
     }
-
-    private (short[] Row, double Value)? BarCounts(List<(int Index, double Amount)> solution)
-    {
-        if (_problem.Bars.Length < 2)
-            return null;
-        var counts = new double[_problem.Bars.Length];
-        foreach (var (index, amount) in solution)
-            counts[_pool[index].Bar] += amount;
-        var chosen = -1;
-        var best = 1e-4;
-        for (var bar = 0; bar < counts.Length; bar++)
-        {
-            var part = Fraction(counts[bar]);
-            if (part > best)
-                (chosen, best) = (bar, part);
-        }
-
-        return chosen < 0 ? null : ([.. _pool.Select(pattern => (short)(pattern.Bar == chosen ? 1 : 0))], counts[chosen]);
-    }
-
-    private (short[] Row, double Value)? Pairs(List<(int Index, double Amount)> solution)
-    {
-        var sums = new SortedDictionary<(int One, int Other), double>();
-        foreach (var (index, amount) in solution)
-        {
-            var pattern = _pool[index];
-            for (var i = 0; i < pattern.Types.Length; i++)
-            {
-                for (var j = pattern.Counts[i] > 1 ? i : i + 1; j < pattern.Types.Length; j++)
-                {
-                    var pair = (pattern.Types[i], pattern.Types[j]);
-                    sums[pair] = sums.GetValueOrDefault(pair) + amount;
-                }
-            }
-        }
-
-        (int One, int Other)? chosen = null;
-        var best = 1e-4;
-        foreach (var (pair, sum) in sums)
-        {
-            if (Fraction(sum) > best + 1e-6)
-                (chosen, best) = (pair, Fraction(sum));
-        }
-
-        if (chosen is not { } both)
-            return null;
-        return ([.. _pool.Select(pattern => (short)(Together(pattern, both) ? 1 : 0))], sums[both]);
-    }
-
-    private static bool Together(Pattern pattern, (int One, int Other) pair) => pair.One == pair.Other
-        ? pattern.CountOf(pair.One) > 1
-        : pattern.CountOf(pair.One) > 0 && pattern.CountOf(pair.Other) > 0;
-
-    /// <summary>How far a number is from the nearest whole one.</summary>
-    private static double Fraction(double value) => Math.Min(value - Math.Floor(value), Math.Ceiling(value) - value);
 }

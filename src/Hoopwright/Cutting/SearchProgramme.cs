@@ -109,6 +109,13 @@ internal sealed class SearchProgramme
         return false;
     }
 
+    /// <summary>Solves over the columns at hand and reckons the bound over the whole pool, however weak it then is.</summary>
+    public void SolveOnce()
+    {
+        if (_simplex.Solve())
+            Price();
+    }
+
     private void Add(int index)
     {
         if (_columnOf[index] >= 0)

@@ -109,17 +109,18 @@ internal sealed class Tidying
         {
             for (var other = 0; other < _parts.Count && !_meter.IsOver; other++)
             {
-                if (one == other || _parts[one].Times != _parts[other].Times || Rest(_parts[one].Pattern) < Rest(_parts[other].Pattern))
+                if (one == other || _parts[one].Times != _parts[other].Times)
                     continue;
                 _meter.Spend(50);
-                // From the bar with the longer rest to the one with the shorter.
+                // How much more the first must give for its rest to become the longer of the two.
+                var shortBy = Rest(_parts[other].Pattern) - Rest(_parts[one].Pattern);
                 var room = _problem.Bars[_parts[other].Pattern.Bar].Capacity - _parts[other].Pattern.Used;
                 foreach (var given in _parts[one].Pattern.Types)
                 {
                     foreach (var taken in _parts[other].Pattern.Types.Prepend(-1))
                     {
                         var gain = _problem.Weight[given] - (taken < 0 ? 0 : _problem.Weight[taken]);
-                        if (gain > 0 && gain <= room && TryMove(one, other, given, taken))
+                        if (gain > 0 && gain <= room && gain * _problem.Grain > shortBy && TryMove(one, other, given, taken))
                             return true;
                     }
                 }
