@@ -37,7 +37,7 @@ internal static class NearestWord
     }
 
     // Edit distance with swapped neighbours counted as one slip (optimal string alignment).
-    private static int Distance(string left, string right)
+    public static int Distance(string left, string right)
     {
         var table = new int[left.Length + 1, right.Length + 1];
         for (var i = 0; i <= left.Length; i++)
