@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.Cuts;
+using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
@@ -9,10 +11,12 @@ namespace Hoopwright.Sheets.Figures;
 /// <summary>The drawings of a tunnel, in the order of the packet.</summary>
 public static class TunnelFigures
 {
-    /// <summary>Set-out, bow, sides, ends and door leaves.</summary>
+    /// <summary>Set-out, bow, sides, ends, door leaves, film and cut lists.</summary>
     /// <param name="tunnel">What to draw.</param>
+    /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
+    /// <param name="cuts">Cut lists; null leaves them out.</param>
     /// <param name="sheet">Paper, names and units.</param>
-    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FigureSheet sheet)
+    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, FigureSheet sheet)
     {
         List<(string Name, Func<string, Drawing> Draw)> wanted =
         [
@@ -28,11 +32,31 @@ public static class TunnelFigures
             foreach (DoorOpening door in end.Doors.Where(door => !door.Leaves.IsEmpty))
                 wanted.Add((door.Id + "-leaf", number => LeafFigure.Draw(tunnel, sheet, number, end, door, door.Leaves[0])));
         }
+        if (film is not null)
+        {
+            ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);
+            for (int index = 0; index < rolls.Length; index++) wanted.Add((Numbered("film-cuts", index, rolls.Length), rolls[index]));
+        }
+        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileName(each.Name), each.Draw)));
         return
         [
             .. wanted.Select((each, index) => new TunnelFigure(
                 string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{each.Name}"),
                 each.Draw(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
         ];
+    }
+
+    private static string Numbered(string name, int index, int all) => all == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{index + 1}");
+
+    /// <summary>A title as a file name: small letters, digits and hyphens.</summary>
+    private static string FileName(string title)
+    {
+        var name = new System.Text.StringBuilder();
+        foreach (char each in title.ToLowerInvariant())
+        {
+            if (char.IsAsciiLetterOrDigit(each) || each == '.') name.Append(each);
+            else if (name.Length > 0 && name[^1] != '-') name.Append('-');
+        }
+        return name.ToString().Trim('-', '.');
     }
 }

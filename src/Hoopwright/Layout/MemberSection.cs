@@ -31,11 +31,17 @@ public sealed record TubeSection(Length Outside, Length Wall, TubeForm Form, Tub
     public override string Item => Material switch { TubeMaterial.GalvanizedSteel => "tube", TubeMaterial.Pvc => "plastic pipe" };
 
     /// <inheritdoc/>
-    public override string Size => FormattableString.Invariant(
-        $"{Outside.Inches:0.000} x {Wall.Inches:0.000} in{(Form == TubeForm.Square ? " square" : "")}");
+    public override string Size => (IsMetric
+        ? FormattableString.Invariant($"{Outside.Millimetres:0.#} x {Wall.Millimetres:0.##} mm")
+        : FormattableString.Invariant($"{Outside.Inches:0.000} x {Wall.Inches:0.000} in")) + (Form == TubeForm.Square ? " square" : "");
+
+    /// <summary>True for a tube whose width is a round number of millimetres and not of thousandths of an inch.</summary>
+    private bool IsMetric => IsWhole(Outside.Millimetres * 10) && !IsWhole(Outside.Inches * 1000);
 
     /// <inheritdoc/>
     public override T Match<T>(Func<TubeSection, T> tube, Func<BoardSection, T> board) => tube(this);
+
+    private static bool IsWhole(double value) => Math.Abs(value - Math.Round(value)) < Tolerances.PlaceM;
 }
 
 /// <summary>A board or a wood post.</summary>

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Hoopwright.Diagnostics;
+using Hoopwright.Plans;
+
+namespace Hoopwright.Cli;
+
+/// <summary>Prints diagnostics for people and for machines.</summary>
+internal static class DiagnosticPrinter
+{
+    /// <summary>One block a diagnostic: where, what, seen, what would do.</summary>
+    public static void Print(TextWriter to, Terminal terminal, IEnumerable<Diagnostic> diagnostics, PlanReading? reading)
+    {
+        foreach (Diagnostic diagnostic in diagnostics)
+        {
+            string word = diagnostic.Severity switch
+            {
+                Severity.Error => terminal.Paint("error", TerminalColour.Red),
+                Severity.Warning => terminal.Paint("look again", TerminalColour.Yellow),
+                Severity.Assumption => terminal.Paint("assumed", TerminalColour.Cyan),
+            };
+            string place = diagnostic.Severity != Severity.Assumption && reading?.PlaceOf(diagnostic.Path) is { } at ? $", {at}" : "";
+            to.WriteLine($"{word}  {diagnostic.Path}{place}");
+            to.WriteLine($"    {diagnostic.Message}");
+            if (diagnostic.Seen is { } seen) to.WriteLine($"    seen: {seen}");
+            if (diagnostic.Accepted is { } accepted) to.WriteLine(diagnostic.Severity == Severity.Assumption ? $"    taken: {accepted}" : $"    would do: {accepted}");
+            to.WriteLine($"    [{diagnostic.Code}]");
+        }
+    }
+
+    /// <summary>How many of each.</summary>
+    public static string Count(ImmutableArray<Diagnostic> diagnostics)
+    {
+        int errors = Of(Severity.Error), warnings = Of(Severity.Warning), assumptions = Of(Severity.Assumption);
+        return $"{errors} {(errors == 1 ? "error" : "errors")}, {warnings} to look at again, {assumptions} {(assumptions == 1 ? "assumption" : "assumptions")} to confirm.";
+
+        int Of(Severity severity) => diagnostics.Count(diagnostic => diagnostic.Severity == severity);
+    }
+
+    /// <summary>As a JSON list.</summary>
+    public static string Json(IEnumerable<Diagnostic> diagnostics)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartArray();
+            foreach (Diagnostic diagnostic in diagnostics)
+            {
+                json.WriteStartObject();
+                json.WriteString("severity", diagnostic.Severity switch { Severity.Error => "error", Severity.Warning => "warning", Severity.Assumption => "assumption" });
+                json.WriteString("code", diagnostic.Code);
+                json.WriteString("path", diagnostic.Path);
+                json.WriteString("message", diagnostic.Message);
+                json.WriteString("seen", diagnostic.Seen);
+                json.WriteString("accepted", diagnostic.Accepted);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        return System.Text.Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+}

@@ -1,0 +1,47 @@
+namespace Hoopwright.Cli;
+
+/// <summary>Reads and writes files, with faults in plain words.</summary>
+internal static class Files
+{
+    /// <summary>The largest file read, so that a wrong file name cannot fill the memory.</summary>
+    private const long LargestBytes = 64 * 1024 * 1024;
+
+    /// <summary>A file's bytes; - reads standard input.</summary>
+    public static byte[] Read(string path, Terminal terminal)
+    {
+        try
+        {
+            if (path == "-")
+            {
+                using var memory = new MemoryStream();
+                using Stream input = terminal.Input();
+                input.CopyTo(memory);
+                return memory.ToArray();
+            }
+            if (!File.Exists(path)) throw new FileFault(Directory.Exists(path) ? $"{path} is a folder, not a plan file." : $"There is no file {path}.");
+            if (new FileInfo(path).Length > LargestBytes) throw new FileFault($"{path} is larger than any plan.");
+            return File.ReadAllBytes(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new FileFault($"{path} cannot be read: {fault.Message}");
+        }
+    }
+
+    /// <summary>Writes a file whole or not at all, making its folder when needed.</summary>
+    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            string full = Path.GetFullPath(path);
+            Directory.CreateDirectory(Path.GetDirectoryName(full) ?? ".");
+            string beside = full + ".part";
+            File.WriteAllBytes(beside, bytes);
+            File.Move(beside, full, overwrite: true);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new FileFault($"{path} cannot be written: {fault.Message}");
+        }
+    }
+}

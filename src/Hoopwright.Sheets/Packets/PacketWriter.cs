@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Orders;
+using Hoopwright.Packets;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Figures;
+using Hoopwright.Sheets.Pages;
+using Hoopwright.Sheets.Pdf;
+using Hoopwright.Sheets.Svg;
+using Hoopwright.Sheets.Tables;
+
+namespace Hoopwright.Sheets.Packets;
+
+/// <summary>The whole packet: one PDF, drawings as SVG, tables as CSV, the results and the plan.</summary>
+public static class PacketWriter
+{
+    /// <summary>Every file of the packet.</summary>
+    /// <param name="planned">A plan that was worked out; it must have a tunnel.</param>
+    /// <param name="paper">Letter or A4.</param>
+    /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date)
+    {
+        Tunnel tunnel = planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
+        string name = planned.Plan.Name ?? "Tunnel", day = date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
+        ImmutableArray<TunnelFigure> figures = TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, new FigureSheet(widthMm, heightMm, name, day, planned.Units));
+        var tables = new PacketTables(planned, tunnel);
+        ImmutableArray<PdfSheet> pages = Book(planned, tunnel, tables, figures, paper, name, day);
+        byte[] pdf = PdfWriter.Write(pages, new PdfDetails(name, "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        return
+        [
+            new PacketFile("packet.pdf", [.. pdf]),
+            .. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))),
+            .. tables.All().Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table)))),
+            new PacketFile("results.json", [.. ResultsJson.Write(planned)]),
+            new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)]),
+        ];
+    }
+
+    private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];
+
+    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, string name, string day)
+    {
+        OrderList orders = planned.Orders ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
+        var book = new PacketBook(paper, name);
+        book.Cover(name,
+        [
+            .. planned.Plan.Site.Place is { } place ? (ImmutableArray<string>)[place] : [],
+            $"{TapeText.Of(tunnel.Span, planned.Units)} wide, {TapeText.Of(tunnel.Length, planned.Units)} long, {tunnel.Bow.Kind.ToString().ToLowerInvariant()} bows, {tunnel.Stations.Length} of them",
+            "Made " + day,
+            .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
+        ]);
+        Summary(book, planned, tunnel, orders);
+        book.Chapter("Set-out and frame").Caution("Before anything is dug or driven",
+            "Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least 10 ft away and carry long tube level. A taut string can snap; keep your face out of its line.");
+        book.Table(tables.SideMarks()).Table(tables.Ordinates());
+        book.Chapter("Ground and ends").Caution("Wet concrete and deep holes",
+            "Wet concrete burns, and the pain may come late: gloves and boots that keep water out, wash at once. Its dust harms the lungs: open bags low and upwind. Concrete belongs below the frost line. Local code and a licensed engineer decide on anchorage.");
+        if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes());
+        foreach (EndWall end in tunnel.Ends.Where(end => !end.Posts.IsEmpty)) book.Table(tables.EndPosts(end));
+        if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors());
+        book.Chapter("Cover").Caution("Film in wind is a sail",
+            "Pull film only in a calm (smoke goes straight up, leaves hardly stir), on a dry, mild day, with enough hands. Never wind a rope round a hand. Ladders: foot out a quarter of the height, tied at the top; never lift people in a loader bucket. Check every measure on the real tunnel before film is cut: film cut short is lost.");
+        book.Table(tables.Film(planned.Cover!)).Table(tables.FilmMarks()).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening(planned.Cover!));
+        book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
+        book.Table(PacketTables.Stages(orders));
+        foreach (Supplier supplier in PacketTables.Suppliers(orders)) book.Table(PacketTables.Orders(orders, supplier));
+        book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
+        foreach (Cuts.CutSheet sheet in planned.Cuts!.Sheets) book.Table(tables.Cuts(sheet));
+        book.Chapter("Takeoff").Table(tables.Takeoff(planned.Takeoff!));
+        book.Chapter("Rules and sources").Table(tables.Rules());
+        foreach (TunnelFigure figure in figures) book.Figure(figure.Drawing);
+        return book.Pages();
+    }
+
+    private static void Summary(PacketBook book, PlannedTunnel planned, Tunnel tunnel, OrderList orders)
+    {
+        UnitSystem units = planned.Units;
+        book.Chapter("Summary");
+        book.Table(new Table("summary", "In short", [new("What", 3), new("How much", 5)],
+        [
+            TableRow.Of("Bows", string.Create(CultureInfo.InvariantCulture, $"{tunnel.Stations.Length}, {TapeText.Of(tunnel.Stations[1].Along, units)} apart, {tunnel.BowTube.Size}")),
+            TableRow.Of("Film line over a bow", TapeText.Of(tunnel.Bow.FilmLine.Length, units)),
+            TableRow.Of("Peak", TapeText.Of(tunnel.Bow.PeakHeight, units)),
+            TableRow.Of("Diagonal of the strings", TapeText.Of(TapeText.RoundToMark(tunnel.SetOut.Diagonal, units), units)),
+            TableRow.Of("Concrete", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), units)),
+            TableRow.Of("Film rolls", string.Join(", ", planned.Film!.Rolls.Select(roll => $"{TapeText.Of(roll.Offer.Width, units)} × {TapeText.Of(roll.Offer.Length, units)}"))),
+            TableRow.Of("Materials", $"{orders.Total} {orders.Currency}{(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $", without {orders.Unpriced} lines that have no price") : "")}"),
+        ]));
+        book.Caution("What this plan does not tell",
+            "Whether the frame stands your snow and wind is not worked out here. The maker of the frame or a licensed engineer decides, by the loads that your building office gives. Local codes come first. Common practice and values from memory are marked as such in 'Rules and sources'.");
+        ImmutableArray<Diagnostic> warnings = [.. planned.Diagnostics.Where(each => each.Severity == Severity.Warning)];
+        if (!warnings.IsEmpty) book.Heading("Look at these again").Points(warnings.Select(each => $"{each.Message} {(each.Seen is { } seen ? $"Seen: {seen}. " : "")}{(each.Accepted is { } would ? $"Would do: {would}. " : "")}({each.Path})"));
+        book.Heading("Assumptions to confirm").Points(planned.Assumptions.Select(each => $"{each.Message} Taken: {each.Accepted}. ({each.Path})"));
+    }
+}

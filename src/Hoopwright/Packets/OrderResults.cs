@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using Hoopwright.Cover;
+using Hoopwright.Cuts;
+using Hoopwright.Cuts.Film;
+using Hoopwright.Orders;
+using Hoopwright.Takeoff;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Writes cover, takeoff, orders and cuts.</summary>
+internal static class OrderResults
+{
+    public static void Cover(ResultWriter json, CoverPlan cover, FilmCutPlan film)
+    {
+        json.Length("thickness", cover.Thickness);
+        json.Text("order", TunnelResults.Word(cover.Order));
+        json.Count("temporaryWires", cover.TemporaryWires);
+        json.Length("bowTape", cover.BowTape);
+        json.Group("ropes", () =>
+        {
+            json.Count("count", cover.Ropes.Count);
+            json.Length("length", cover.Ropes.Length);
+            json.List("marks", cover.Ropes.Marks, mark => json.Length("mark", mark));
+        });
+        json.List("pieces", cover.Pieces, piece =>
+        {
+            json.Text("id", piece.Id);
+            json.Text("role", TunnelResults.Word(piece.Role));
+            json.Text("place", piece.Place);
+            json.Length("alongRoll", piece.AlongRoll);
+            json.Length("acrossRoll", piece.AcrossRoll);
+            Parts(json, "alongParts", piece.AlongParts);
+            Parts(json, "acrossParts", piece.AcrossParts);
+            json.Area("finishedArea", piece.FinishedArea);
+            json.Count("count", piece.Count);
+        });
+        json.List("runs", cover.Runs, run =>
+        {
+            json.Text("id", run.Id);
+            json.Text("kind", TunnelResults.Word(run.Kind));
+            json.Text("place", run.Place);
+            json.Length("length", run.Length);
+            json.Count("wires", run.Wires);
+            json.Flag("onWood", run.OnWood);
+            json.Names("pieces", run.PieceIds);
+            json.Names("members", run.OnMemberIds);
+        });
+        json.Group("film", () => Film(json, film));
+    }
+
+    public static void Takeoff(ResultWriter json, TakeoffList takeoff) => json.List("takeoff", takeoff.Lines, line =>
+    {
+        json.Text("id", line.Id);
+        json.Text("item", line.Item);
+        json.Text("size", line.Size);
+        json.Text("stage", TunnelResults.Word(line.Stage));
+        json.Text("unit", TunnelResults.Word(line.Unit));
+        json.Number("quantity", decimal.Round(line.Quantity, 6));
+        json.List("parts", line.Parts, part =>
+        {
+            json.Number("quantity", decimal.Round(part.Quantity, 6));
+            json.Text("rule", part.Rule);
+            json.Text("source", part.Source.ToString());
+            json.Names("from", part.TraceIds);
+        });
+        json.List("pieces", line.Pieces, piece =>
+        {
+            json.Text("for", piece.MemberId);
+            json.Length("length", piece.Length);
+        });
+        json.Names("rules", line.RulePaths);
+    });
+
+    public static void Orders(ResultWriter json, OrderList orders)
+    {
+        json.Text("currency", orders.Currency);
+        json.Text("priceNote", orders.PriceNote);
+        json.Price("total", orders.Total);
+        json.Count("unpriced", orders.Unpriced);
+        json.List("stages", orders.Stages, stage =>
+        {
+            json.Text("stage", TunnelResults.Word(stage.Stage));
+            json.Price("cost", stage.Cost);
+        });
+        json.List("lines", orders.Lines, line =>
+        {
+            json.Text("supplier", TunnelResults.Word(line.Supplier));
+            json.Text("item", line.Item);
+            json.Text("size", line.Size);
+            json.Text("package", line.Package);
+            json.Text("unit", line.Unit);
+            json.Number("needed", decimal.Round(line.Needed, 6));
+            json.Number("spare", decimal.Round(line.Spare, 6));
+            json.Number("perPackage", decimal.Round(line.PerPackage, 9));
+            json.Count("fromStock", line.FromStock);
+            json.Count("packages", line.Packages);
+            json.Price("price", line.Price);
+            json.Price("extension", line.Extension);
+        });
+    }
+
+    public static void Cuts(ResultWriter json, CutSheets cuts) => json.List("cuts", cuts.Sheets, sheet =>
+    {
+        json.Text("item", sheet.Item);
+        json.Text("size", sheet.Size);
+        json.Length("kerf", sheet.Kerf);
+        json.Length("trim", sheet.Trim);
+        json.Price("cost", sheet.Cost);
+        json.Flag("proven", sheet.Proven);
+        json.Number("gapPercent", decimal.Round((decimal)sheet.Gap.Percent, 3));
+        json.Count("joinsCompared", sheet.JoinsCompared);
+        json.List("joints", sheet.Joints, joint =>
+        {
+            json.Text("for", joint.MemberId);
+            json.Length("at", joint.At);
+        });
+        json.List("bars", sheet.Bars, bar =>
+        {
+            json.Count("number", bar.Number);
+            json.Length("stock", bar.Stock);
+            json.Flag("onHand", bar.OnHand);
+            json.List("pieces", bar.Pieces, piece =>
+            {
+                json.Count("number", piece.Number);
+                json.Length("length", piece.Length);
+                json.Text("for", piece.MemberId);
+                json.Text("place", piece.Place);
+            });
+            json.Length("leftover", bar.Leftover);
+            json.Length("kerfLost", bar.KerfLost);
+            json.Flag("leftoverUseful", bar.LeftoverUseful);
+        });
+    });
+
+    private static void Film(ResultWriter json, FilmCutPlan film)
+    {
+        json.Text("rankedBy", TunnelResults.Word(film.RankedBy));
+        json.Price("cost", film.Cost);
+        json.Area("boughtArea", film.BoughtArea);
+        json.Number("lowerBound", decimal.Round(film.LowerBound, 6));
+        json.Flag("proven", film.Proven);
+        json.List("rolls", film.Rolls, roll =>
+        {
+            json.Length("width", roll.Offer.Width);
+            json.Length("length", roll.Offer.Length);
+            json.Flag("onHand", roll.Offer.OnHand);
+            json.List("levels", roll.Levels, level =>
+            {
+                json.Length("from", level.From);
+                json.Length("to", level.To);
+                json.List("pieces", level.Pieces, piece =>
+                {
+                    json.Text("piece", piece.PieceId);
+                    json.Count("copy", piece.Copy);
+                    json.Length("offset", piece.Offset);
+                    json.Length("across", piece.Across);
+                    json.Length("along", piece.Along);
+                });
+            });
+            json.Length("remainder", roll.Remainder);
+        });
+    }
+
+    private static void Parts(ResultWriter json, string name, ImmutableArray<PiecePart> parts) => json.List(name, parts, part =>
+    {
+        json.Text("name", part.Name);
+        json.Length("length", part.Length);
+        json.Text("rule", part.RulePath);
+    });
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using Hoopwright.Sources;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Workings of cover, takeoff, orders and cuts.</summary>
+internal static class OrderWorkings
+{
+    private static readonly Citation Geometry = Citation.Geometry;
+    private static readonly Citation Practice = Citation.CommonPractice;
+
+    public static ImmutableArray<Working> All { get; } =
+    [
+        // Cover.
+        Workings.Of("cover.thickness", "as planned", Practice, [], ["cover.thickness"]),
+        Workings.Of("cover.temporaryWires", "length of the end bows ÷ spacing, and one more", Practice, [], ["cover.temporaryWireSpacing"]),
+        Workings.Of("cover.bowTape", "roof arc of every bow", Practice, [], []),
+        Workings.Of("cover.ropes.count", "roof film ÷ 24 ft, and the ends", Practice, [], []),
+        Workings.Of("cover.ropes.length", "width of the roof film and 10 ft", Practice, [], []),
+        Workings.Of("cover.ropes.marks[*].mark", "equal steps along the edge of the roof film", Practice, [], []),
+        Workings.Of("cover.pieces[*].alongRoll", "the parts added up, to the next whole cutting step", Practice, [], ["cover.cutStep", "cover.roofEndAllowance", "cover.endBelow", "cover.endAbove", "cover.endWorking"]),
+        Workings.Of("cover.pieces[*].acrossRoll", "the parts added up", Practice, [], ["cover.roofSideAllowance", "cover.endSide"]),
+        Workings.Of("cover.pieces[*].alongParts[*].length", "what the part is called says it", Practice, [], []),
+        Workings.Of("cover.pieces[*].acrossParts[*].length", "what the part is called says it", Practice, [], []),
+        Workings.Of("cover.pieces[*].finishedArea", "area of the finished outline, from lines and arcs", Geometry, [], []),
+        Workings.Of("cover.pieces[*].count", "layers of film", Practice, [], ["cover.layers"]),
+        Workings.Of("cover.runs[*].length", "length of the line along which the film is held, from the layout", Geometry, [], []),
+        Workings.Of("cover.runs[*].wires", "a wire for each sheet of film that is held there", Practice, [], []),
+        Workings.Of("cover.film.rolls[*].width", "a roll that can be had", Practice, [], ["cover.rolls"]),
+        Workings.Of("cover.film.rolls[*].length", "a roll that can be had", Practice, [], ["cover.rolls"]),
+        Workings.Of("cover.film.rolls[*].remainder", "roll less the last mark", Geometry, [], []),
+        Workings.Of("cover.film.rolls[*].levels[*].from", "the mark before", Geometry, [], []),
+        Workings.Of("cover.film.rolls[*].levels[*].to", "the mark before and the longest piece, from exact lengths", Geometry, [], ["cover.cutStep"]),
+        Workings.Of("cover.film.rolls[*].levels[*].pieces[*].copy", "layer", Practice, [], []),
+        Workings.Of("cover.film.rolls[*].levels[*].pieces[*].offset", "pieces side by side across the roll", Geometry, [], []),
+        Workings.Of("cover.film.rolls[*].levels[*].pieces[*].across", "width to cut", Geometry, [], []),
+        Workings.Of("cover.film.rolls[*].levels[*].pieces[*].along", "length to cut", Geometry, [], []),
+        Workings.Of("cover.film.boughtArea", "width × length of the rolls that are bought", Geometry, [], []),
+        Workings.Of("cover.film.cost", "price of the rolls that are bought", Geometry, [], ["cover.rolls"]),
+        Workings.Of("cover.film.lowerBound", "what no choice of rolls can beat, from the search over all of them", Geometry, [], []),
+
+        // Takeoff.
+        Workings.Of("takeoff[*].quantity", "sum of the parts below, each by its own rule", Practice, [], []),
+        Workings.Of("takeoff[*].parts[*].quantity", "counted by the rule beside it", Practice, [], []),
+        Workings.Of("takeoff[*].pieces[*].length", "length of the member, rounded for the tape", Geometry, [], []),
+
+        // Orders.
+        Workings.Of("orders.total", "sum of the lines that have a price", Geometry, [], ["prices.items"]),
+        Workings.Of("orders.unpriced", "lines to buy that have no price", Geometry, [], ["prices.items"]),
+        Workings.Of("orders.stages[*].cost", "each line shared out by what each stage needs of it", Geometry, [], []),
+        Workings.Of("orders.lines[*].needed", "from the takeoff and the cut sheets", Geometry, [], []),
+        Workings.Of("orders.lines[*].spare", "waste of concrete and spare fasteners", Practice, [], ["orders.concreteWaste", "orders.fastenerSpare"]),
+        Workings.Of("orders.lines[*].perPackage", "what one package holds, by the price book or as usually sold", Practice, [], ["prices.items", "ground.bagMass"]),
+        Workings.Of("orders.lines[*].fromStock", "what is on hand is used first", Practice, [], []),
+        Workings.Of("orders.lines[*].packages", "(needed + spare) ÷ what a package holds, up to a whole number, less what is on hand", Geometry, ["orders.lines[*].needed", "orders.lines[*].spare", "orders.lines[*].perPackage", "orders.lines[*].fromStock"], []),
+        Workings.Of("orders.lines[*].price", "price book", Practice, [], ["prices.items"]),
+        Workings.Of("orders.lines[*].extension", "packages × price, to the cent", Geometry, ["orders.lines[*].packages", "orders.lines[*].price"], []),
+
+        // Cuts.
+        Workings.Of("cuts[*].kerf", "as planned", Practice, [], ["cuts.kerf"]),
+        Workings.Of("cuts[*].trim", "as planned", Practice, [], ["cuts.endTrim"]),
+        Workings.Of("cuts[*].cost", "least cost of the bars over all ways of cutting them, by column generation with a bound in whole numbers", Geometry, [], ["prices.items", "cuts.kerf"]),
+        Workings.Of("cuts[*].gapPercent", "(cost − bound) ÷ bound", Geometry, [], []),
+        Workings.Of("cuts[*].joinsCompared", "ways of joining long runs that were cut and compared", Geometry, [], []),
+        Workings.Of("cuts[*].joints[*].at", "distance of the joint from the start of the run; moved back to clear the bows", Practice, [], []),
+        Workings.Of("cuts[*].bars[*].number", "cutting order", Practice, [], []),
+        Workings.Of("cuts[*].bars[*].stock", "length of the bar as sold or on hand", Practice, [], []),
+        Workings.Of("cuts[*].bars[*].pieces[*].number", "counted along the sheet; written on the piece", Practice, [], []),
+        Workings.Of("cuts[*].bars[*].pieces[*].length", "length of the member or of a part of a run, rounded for the tape", Geometry, [], []),
+        Workings.Of("cuts[*].bars[*].leftover", "bar less trim, pieces and saw cuts", Geometry, ["cuts[*].bars[*].stock"], []),
+        Workings.Of("cuts[*].bars[*].kerfLost", "a saw cut a piece, but for a last one that ends with the bar", Geometry, [], ["cuts.kerf"]),
+    ];
+}

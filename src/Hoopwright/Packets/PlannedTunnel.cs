@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Hoopwright.Cover;
+using Hoopwright.Cuts;
+using Hoopwright.Cuts.Film;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Orders;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Takeoff;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Everything that was computed from a plan.</summary>
+public sealed record PlannedTunnel
+{
+    /// <summary>The plan.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>The units results are shown in.</summary>
+    public required UnitSystem Units { get; init; }
+
+    /// <summary>The exact tunnel; null when the plan has errors, and then everything below is null too.</summary>
+    public Tunnel? Tunnel { get; init; }
+
+    /// <summary>Film pieces and how they are held.</summary>
+    public CoverPlan? Cover { get; init; }
+
+    /// <summary>Rolls of film and their cuts.</summary>
+    public FilmCutPlan? Film { get; init; }
+
+    /// <summary>What it is made of.</summary>
+    public TakeoffList? Takeoff { get; init; }
+
+    /// <summary>How boards, tubes and channel are cut.</summary>
+    public CutSheets? Cuts { get; init; }
+
+    /// <summary>What to buy.</summary>
+    public OrderList? Orders { get; init; }
+
+    /// <summary>Every answer of the plan, and every usual value taken where it is silent.</summary>
+    public required ImmutableArray<RuleUsed> Rules { get; init; }
+
+    /// <summary>Everything found: errors, what to look at again, assumptions, in that order.</summary>
+    public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
+
+    /// <summary>The assumptions alone.</summary>
+    public ImmutableArray<Diagnostic> Assumptions => [.. Diagnostics.Where(each => each.Severity == Severity.Assumption)];
+}

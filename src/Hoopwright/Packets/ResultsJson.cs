@@ -1,0 +1,59 @@
+using Hoopwright.Diagnostics;
+using Hoopwright.Plans;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Every computed number as JSON. The same plan gives the same bytes.</summary>
+public static class ResultsJson
+{
+    /// <summary>The results; without a tunnel only rules and diagnostics.</summary>
+    public static byte[] Write(PlannedTunnel planned)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new ResultWriter(stream, planned.Units)) json.Whole(() => Fields(json, planned));
+        stream.WriteByte((byte)'\n');
+        return stream.ToArray();
+    }
+
+    private static void Fields(ResultWriter json, PlannedTunnel planned)
+    {
+        json.Text("name", planned.Plan.Name);
+        json.Text("units", planned.Units == Quantities.UnitSystem.Metric ? "metric" : "us");
+        if (planned.Tunnel is { } tunnel)
+        {
+            json.Group("site", () => TunnelResults.Site(json, tunnel));
+            json.Group("frame", () => TunnelResults.Frame(json, tunnel));
+            json.Group("ground", () => TunnelResults.Ground(json, tunnel));
+            json.Group("ends", () => TunnelResults.Ends(json, tunnel));
+            json.Group("sides", () => TunnelResults.Sides(json, tunnel));
+            TunnelResults.Members(json, tunnel);
+        }
+        if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film));
+        if (planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
+        if (planned.Orders is { } orders) json.Group("orders", () => OrderResults.Orders(json, orders));
+        if (planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
+        json.List("rules", planned.Rules, rule => Rule(json, rule));
+        json.List("assumptions", planned.Assumptions, each => Found(json, each));
+        json.List("diagnostics", planned.Diagnostics.Where(each => each.Severity != Severity.Assumption), each => Found(json, each));
+    }
+
+    private static void Rule(ResultWriter json, RuleUsed rule)
+    {
+        json.Text("path", rule.Path);
+        json.Text("value", rule.Text);
+        json.Text("says", rule.Says);
+        json.Flag("given", rule.Given);
+        json.Flag("assumption", rule.IsAssumption);
+        json.Text("source", rule.Given ? "the plan" : rule.Source.ToString());
+    }
+
+    private static void Found(ResultWriter json, Diagnostic found)
+    {
+        json.Text("severity", TunnelResults.Word(found.Severity));
+        json.Text("code", found.Code);
+        json.Text("path", found.Path);
+        json.Text("message", found.Message);
+        json.Text("seen", found.Seen);
+        json.Text("accepted", found.Accepted);
+    }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Hoopwright.Cover;
+using Hoopwright.Cuts;
+using Hoopwright.Cuts.Film;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Orders;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Takeoff;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Works a plan out, stage after stage.</summary>
+public static class TunnelWorks
+{
+    /// <summary>Works out a plan made in code or read before.</summary>
+    public static PlannedTunnel Plan(Plan plan) => Plan(new PlanReading(plan, false, []));
+
+    /// <summary>
+    /// Works out a plan that was read. With errors in the plan there are diagnostics, all that can be found in one pass, and
+    /// no tunnel.
+    /// </summary>
+    /// <param name="reading">What came of reading it.</param>
+    /// <param name="book">A price book whose prices come after those of the plan; null for none.</param>
+    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null)
+    {
+        Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
+        UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
+        var answers = new Answers(units);
+        answers.Take("units", LayoutDefaults.Units, plan.Units);
+        var planned = new PlannedTunnel { Plan = plan, Units = units, Rules = [], Diagnostics = [] };
+        if (reading.TooNew) return planned with { Diagnostics = reading.Diagnostics };
+
+        LayoutOutcome layout = TunnelPlanner.LayOut(plan, answers);
+        // What was wrong already when it was read is not said twice.
+        HashSet<string> said = [.. reading.Diagnostics.Where(each => each.Severity == Severity.Error).Select(each => each.Path)];
+        List<Diagnostic> found = [.. reading.Diagnostics, .. layout.Diagnostics.Where(each => !said.Any(path => Covers(path, each.Path)))];
+        if (layout.Tunnel is not { } tunnel || !reading.IsUsable)
+            return planned with { Rules = answers.Rules, Diagnostics = InOrder(found, reading.IsUsable ? answers.Assumptions : []) };
+
+        CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
+        FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
+        TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
+        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers);
+        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film, plan, answers);
+        found.AddRange([.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
+        return planned with
+        {
+            Tunnel = tunnel,
+            Cover = cover.Plan,
+            Film = film.Plan,
+            Takeoff = takeoff,
+            Cuts = cuts,
+            Orders = orders,
+            Rules = answers.Rules,
+            Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]),
+        };
+    }
+
+    private static Prices Joined(Prices own, Prices book) => own with
+    {
+        Currency = own.Currency ?? book.Currency,
+        Note = own.Note ?? book.Note,
+        Items = [.. own.Items, .. book.Items],
+    };
+
+    /// <summary>True when a fault at one path makes what is said of another pointless.</summary>
+    private static bool Covers(string fault, string path) =>
+        path == fault || path.StartsWith(fault + ".", StringComparison.Ordinal) || path.StartsWith(fault + "[", StringComparison.Ordinal);
+
+    private static ImmutableArray<Diagnostic> InOrder(IEnumerable<Diagnostic> found, IEnumerable<Diagnostic> assumptions) =>
+        [.. found.Concat(assumptions).Distinct().OrderBy(each => each.Severity switch { Severity.Error => 0, Severity.Warning => 1, Severity.Assumption => 2 })];
+
+    /// <summary>What the site asks of the frame is not known until someone looks it up, and nothing here checks the frame.</summary>
+    private static IEnumerable<Diagnostic> SiteAssumptions(Plan plan)
+    {
+        if (plan.Site.GroundSnow is null) yield return Ask("assumed.site.ground-snow", "site.groundSnow", "No ground snow load is given.", "none: ask the building office");
+        if (plan.Site.Wind is null) yield return Ask("assumed.site.wind", "site.wind", "No design wind speed is given.", "none: ask the building office");
+        if (plan.Site.FrostDepth is null) yield return Ask("assumed.site.frost-depth", "site.frostDepth", "No frost depth is given, so no depth in the ground is held against it.", "none: ask the building office");
+        yield return Ask("assumed.strength", "frame", "That the frame stands the site's snow and wind is assumed and not worked out here; the maker of the frame or a licensed engineer decides.", "not checked");
+
+        static Diagnostic Ask(string code, string path, string message, string taken) => new(code, Severity.Assumption, path, message, null, taken);
+    }
+}
