@@ -20,9 +20,6 @@ internal sealed class CutProblem
     /// <summary>Whole length units to one unit of weight.</summary>
     public required long Grain { get; init; }
 
-    /// <summary>The saw cut in whole length units.</summary>
-    public required long Kerf { get; init; }
-
     /// <summary>What leftovers are worth; null when nothing.</summary>
     public required WholeWorth? Worth { get; init; }
 
@@ -43,17 +40,6 @@ internal sealed class CutProblem
 
     /// <summary>True when a bar's rest can be worth more than the bar, so that cutting one brings money in.</summary>
     public bool CanEarn => Enumerable.Range(0, Bars.Length).Any(bar => CostOf(bar, Weight[^1]) < 0);
-
-    /// <summary>The same job with other counts; lengths no longer wanted are kept, with a count of 0.</summary>
-    public CutProblem With(int[] demand) => new()
-    {
-        Weight = Weight,
-        Demand = demand,
-        Bars = Bars,
-        Grain = Grain,
-        Kerf = Kerf,
-        Worth = Worth,
-    };
 }
 
 /// <summary>One kind of bar in whole numbers.</summary>

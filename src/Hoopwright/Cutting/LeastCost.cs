@@ -22,8 +22,10 @@ internal static class LeastCost
         if (Greedy.Best(problem, meter) is not { } plan)
             return new LeastCostAnswer(null, 0);
         var bound = MaterialBound(problem);
-        if (plan.Cost <= bound || problem.Types > MostTypes || !FillTable.Fits(problem))
+        if (plan.Cost <= bound || problem.Types > MostTypes)
             return new LeastCostAnswer(plan, Math.Min(bound, plan.Cost));
+        if (!FillTable.Fits(problem))
+            return CoarseGrain.Solve(problem, plan, Math.Min(bound, plan.Cost), meter);
 
         var table = new FillTable(problem, meter);
         var costs = PossibleCosts.Of(problem, plan.Cost);

@@ -59,7 +59,6 @@ internal static class WholeSolver
             Demand = demand,
             Bars = [.. bars],
             Grain = grain,
-            Kerf = job.Kerf,
             Worth = job.Worth,
         };
         return (problem, [.. wanted.Select(group => group.Select(entry => entry.index).ToArray())]);

@@ -128,6 +128,28 @@ public sealed class CutterTests
         Assert.True(plan.LowerBound <= plan.Cost);
     }
 
+    [Fact]
+    public void Lengths_without_a_common_measure_still_get_a_plan_near_the_bound()
+    {
+        var plan = Cutter.Solve(Job(
+            [Board16, Board12],
+            [.. Enumerable.Range(1, 12).Select(index => new CutPiece($"p{index}", Length.FromMetres(Math.Sqrt(index)), index))],
+            kerf: Length.FromMillimetres(2.9)));
+
+        Assert.Equal(78, plan.Patterns.Sum(pattern => pattern.Times * pattern.Pieces.Length));
+        Assert.True(plan.LowerBound <= plan.Cost);
+        Assert.True(plan.Cost.Amount <= plan.LowerBound.Amount * 1.01m, $"{plan.Cost} against {plan.LowerBound}");
+    }
+
+    [Fact]
+    public void A_million_pieces_of_a_million_lengths_get_a_plan_and_a_bound()
+    {
+        var pieces = Enumerable.Range(0, 1_000_000).Select(index => new UnitlessCutPiece($"p{index}", 100_000 + (index * 7), 1));
+        var plan = Cutter.Solve(new UnitlessCutJob { Stock = [new("a", 20_000_000, 3)], Pieces = [.. pieces] }, CutEffort.Live);
+
+        Assert.True(plan.Found && plan.LowerBound <= plan.Cost && plan.Cost <= plan.LowerBound * 1.05m, $"{plan.Cost} against {plan.LowerBound}");
+    }
+
     internal static CutJob Job(CutStock[] stock, CutPiece[] pieces, Length kerf = default) =>
         new() { Stock = [.. stock], Pieces = [.. pieces], Kerf = kerf };
 }
