@@ -20,18 +20,18 @@ internal static class CutBarsFigure
         var sheets = ImmutableArray.CreateBuilder<(string, Func<string, Drawing>)>();
         foreach (CutSheet item in cuts.Sheets)
         {
-            (CutBar First, int Times)[][] pages = [.. item.Patterns.Chunk(perSheet)];
+            CutSheetPattern[][] pages = [.. item.Patterns.Chunk(perSheet)];
             for (int page = 0; page < pages.Length; page++)
             {
                 string title = pages.Length == 1 ? $"Cuts: {item.Name}" : string.Create(CultureInfo.InvariantCulture, $"Cuts: {item.Name}, {page + 1} of {pages.Length}");
-                (CutBar, int)[] rows = pages[page];
+                CutSheetPattern[] rows = pages[page];
                 sheets.Add((title, number => Draw(title, item, rows, sheet, number)));
             }
         }
         return sheets.ToImmutable();
     }
 
-    private static Drawing Draw(string title, CutSheet item, (CutBar First, int Times)[] rows, FigureSheet sheet, string number)
+    private static Drawing Draw(string title, CutSheet item, CutSheetPattern[] rows, FigureSheet sheet, string number)
     {
         string proof = item.Proven ? "proven least cost" : $"at most {item.Gap.Percent.ToString("0.#", CultureInfo.InvariantCulture)} % over the least possible";
         if (item.Cost is null) proof = item.Proven ? "proven least length, no price known" : "least length found, no price known";
@@ -51,13 +51,13 @@ internal static class CutBarsFigure
         figure.On("labels").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-2, BarMm * 0.68), label, TextAlign.End));
         figure.On("bars").Rectangle(At(Length.Zero, top), At(bar.Stock, top - high), LineRole.Outline);
         Length from = item.Trim;
-        foreach (BarPiece piece in bar.Pieces)
+        foreach (CutBarPiece piece in bar.Pieces)
         {
             ModelPath outline = ModelPath.Rectangle(At(from, top), At(from + piece.Length, top - high));
             figure.On("pieces").Fill(outline, Ink.LumberTint).Path(outline, LineRole.Outline);
             Length middle = from + (piece.Length / 2);
             // Bars cut alike carry the numbers of the first; the table has them all.
-            string name = piece.Number.ToString(CultureInfo.InvariantCulture);
+            string name = piece.Number;
             Write(figure, middle, piece.Length, top, [$"{name}: {sheet.Tape(piece.Length)}", sheet.Tape(piece.Length), name]);
             from = from + piece.Length + item.Kerf;
         }

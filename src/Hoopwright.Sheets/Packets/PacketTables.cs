@@ -5,6 +5,7 @@ using Hoopwright.Cuts;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
+using Hoopwright.Pricing;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
@@ -78,23 +79,23 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
             .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule)),
         ]);
 
-    public static Table Orders(OrderList orders, Supplier supplier) => new("order-" + Kebab(supplier.ToString()), $"Order: {Name(supplier)}",
-        [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Spare", 1.2, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
+    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + Kebab(supplier.ToString()), $"Order: {Name(supplier)}",
+        [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
-            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, line.Package, $"{Amount(line.Needed)} {ShortUnit(line.Unit)}".Trim(), line.Spare == 0 ? "" : Amount(line.Spare),
-                line.FromStock == 0 ? "" : Number(line.FromStock), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
-            TableRow.Total("Sum", "", "", "", "", "", "", "", orders.Lines.Where(line => line.Supplier == supplier).Aggregate(Money.Zero, (sum, line) => sum + (line.Extension ?? Money.Zero)).ToString()),
+            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {ShortUnit(line.Unit)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
+                line.FromStock == 0 ? "" : Amount(line.FromStock), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
+            TableRow.Total("Sum", "", "", "", "", "", "", "", orders.TotalFor(supplier).ToString()),
         ]);
 
     public static Table Stages(OrderList orders) => new("cost-by-stage", $"Cost by stage, {orders.Currency}",
         [new("Stage", 3), new("Cost", 2, TextAlign.End)],
-        [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage.ToString(), stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
+        [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage?.ToString() ?? "None given", stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
 
     public Table Cuts(CutSheet sheet) => new("cuts-" + Kebab(sheet.Name), $"Cut list: {sheet.Name}, {Proof(sheet)}",
         [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
         [
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
-                string.Join(";  ", bar.Pieces.Select(piece => $"{Number(piece.Number)}: {Tape(piece.Length)} {piece.MemberId}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
+                string.Join(";  ", bar.Pieces.Select(piece => $"{piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
         ]);
 
     public Table Rules() => new("rules", "Every rule and value used",
@@ -132,6 +133,14 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
 
     private static string Amount(decimal value) => decimal.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>A package as a counter hand would say it: "board, 12' 0&quot;", "roll, 36' 0&quot; × 110' 0&quot;", "box of 100".</summary>
+    private string Package(OrderLine line) => (line.Width, line.Length) switch
+    {
+        ({ } width, { } length) => $"{line.Package}, {Tape(width)} × {Tape(length)}",
+        (null, { } length) => $"{line.Package}, {Tape(length)}",
+        _ => line.Package,
+    };
+
     private static string ShortUnit(string unit) => unit == "each" ? "" : unit;
 
     private static string Name(Supplier supplier) => supplier switch
@@ -140,6 +149,7 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
         Supplier.SteelMerchant => "steel merchant",
         Supplier.FilmSupplier => "film supplier",
         Supplier.HardwareShop => "hardware shop",
+        Supplier.AddedByHand => "lines added by hand",
     };
 
     private static string Kebab(string name)

@@ -6,6 +6,7 @@ using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Pricing;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Pages;
@@ -68,7 +69,7 @@ public static class PacketWriter
         book.Table(tables.Film(planned.Cover!)).Table(tables.FilmMarks()).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening(planned.Cover!));
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(PacketTables.Stages(orders));
-        foreach (Supplier supplier in PacketTables.Suppliers(orders)) book.Table(PacketTables.Orders(orders, supplier));
+        foreach (Supplier supplier in PacketTables.Suppliers(orders)) book.Table(tables.Orders(orders, supplier));
         book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
         foreach (Cuts.CutSheet sheet in planned.Cuts!.Sheets) book.Table(tables.Cuts(sheet));
         book.Chapter("Takeoff").Table(tables.Takeoff(planned.Takeoff!));

@@ -1,100 +1,59 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Diagnostics;
+using Hoopwright.Pricing;
 using Hoopwright.Quantities;
-using Hoopwright.Takeoff;
 
 namespace Hoopwright.Orders;
 
-/// <summary>What to buy, in which packages, for how much.</summary>
+/// <summary>What to buy, in whole packages, and what it costs.</summary>
 public sealed record OrderList
 {
-    /// <summary>Lines by supplier, item and size.</summary>
+    /// <summary>The lines by item, size and length; lines added by hand last, in the plan's order.</summary>
     public required ImmutableArray<OrderLine> Lines { get; init; }
 
-    /// <summary>The currency, as the price book names it.</summary>
+    /// <summary>The currency of every price.</summary>
     public required string Currency { get; init; }
 
-    /// <summary>Where the prices come from.</summary>
+    /// <summary>Where the prices come from; says so where they are invented. Empty when the plan's own book does not say.</summary>
     public required string PriceNote { get; init; }
 
-    /// <summary>Cost of the lines that have a price.</summary>
-    public required Money Total { get; init; }
-
-    /// <summary>That cost by stage of the build; sums to <see cref="Total"/>.</summary>
-    public required ImmutableArray<StageCost> Stages { get; init; }
-
-    /// <summary>What was found wrong or assumed.</summary>
+    /// <summary>What was found wrong or had to be assumed.</summary>
     public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
 
-    /// <summary>How many lines have no price, so that the total is without them.</summary>
-    public int Unpriced => Lines.Count(line => line.Packages > 0 && line.Extension is null);
-}
+    /// <summary>Lines that must be bought and have no price.</summary>
+    public ImmutableArray<OrderLine> WithoutPrice => [.. Lines.Where(line => line.Extension is null)];
 
-/// <summary>A line of the order.</summary>
-public sealed record OrderLine
-{
-    /// <summary>Who sells it.</summary>
-    public required Supplier Supplier { get; init; }
+    /// <summary>How many lines must be bought and have no price.</summary>
+    public int Unpriced => WithoutPrice.Length;
 
-    /// <summary>The item.</summary>
-    public required string Item { get; init; }
+    /// <summary>What the lines with a price come to.</summary>
+    public Money Total => Sum(Lines);
 
-    /// <summary>The size.</summary>
-    public required string Size { get; init; }
+    /// <summary>The total in words, with what it leaves out.</summary>
+    public string TotalText => WithoutPrice.Length switch
+    {
+        0 => $"{Total} {Currency}",
+        1 => $"{Total} {Currency} without 1 line that has no price",
+        var count => string.Create(CultureInfo.InvariantCulture, $"{Total} {Currency} without {count} lines that have no price"),
+    };
 
-    /// <summary>One package, in words: "10 ft", "box of 100", "roll of 300 ft", "80 lb bag".</summary>
-    public required string Package { get; init; }
+    /// <summary>Cost by stage, in the order of building; lines without a stage last. Adds up to the total.</summary>
+    public ImmutableArray<StageCost> Stages =>
+    [
+        .. Lines.SelectMany(line => line.Stages).GroupBy(share => share.Stage)
+            .OrderBy(group => group.Key is { } stage ? (int)stage : int.MaxValue)
+            .Select(group => new StageCost(group.Key, group.Aggregate(Money.Zero, (sum, share) => sum + share.Cost))),
+    ];
 
-    /// <summary>What is needed, in <see cref="Unit"/>.</summary>
-    public required decimal Needed { get; init; }
+    /// <summary>The kinds of seller that something must be bought from.</summary>
+    public ImmutableArray<Supplier> Suppliers => [.. Lines.Where(line => line.Packages > 0).Select(line => line.Supplier).Distinct().Order()];
 
-    /// <summary>What is bought beyond that on purpose, in <see cref="Unit"/>.</summary>
-    public required decimal Spare { get; init; }
+    /// <summary>The list for one kind of seller: what must be bought there.</summary>
+    public ImmutableArray<OrderLine> LinesFor(Supplier supplier) => [.. Lines.Where(line => line.Supplier == supplier && line.Packages > 0)];
 
-    /// <summary>What one package holds, in <see cref="Unit"/>.</summary>
-    public required decimal PerPackage { get; init; }
+    /// <summary>What the lines of one kind of seller come to, those without a price left out.</summary>
+    public Money TotalFor(Supplier supplier) => Sum(LinesFor(supplier));
 
-    /// <summary>The unit of needed, spare and package.</summary>
-    public required string Unit { get; init; }
-
-    /// <summary>Packages that are taken from what is on hand.</summary>
-    public required int FromStock { get; init; }
-
-    /// <summary>Packages to buy.</summary>
-    public required int Packages { get; init; }
-
-    /// <summary>Price of a package; null when the book has none.</summary>
-    public required Money? Price { get; init; }
-
-    /// <summary>Packages times price, to the cent; null without a price.</summary>
-    public Money? Extension => Price is { } price ? (price * Packages).RoundToCents() : null;
-
-    /// <summary>The stages it serves, with their share of what is needed.</summary>
-    public required ImmutableArray<StageShare> Shares { get; init; }
-}
-
-/// <summary>A stage's share of a line.</summary>
-/// <param name="Stage">The stage.</param>
-/// <param name="Share">How much of what is needed, in the line's unit.</param>
-public sealed record StageShare(BuildStage Stage, decimal Share);
-
-/// <summary>The cost of a stage.</summary>
-/// <param name="Stage">The stage.</param>
-/// <param name="Cost">Its cost.</param>
-public sealed record StageCost(BuildStage Stage, Money Cost);
-
-/// <summary>Who sells an item.</summary>
-public enum Supplier
-{
-    /// <summary>Boards, posts, concrete.</summary>
-    LumberYard,
-
-    /// <summary>Tubes, sleeves and clamps.</summary>
-    SteelMerchant,
-
-    /// <summary>Film, channel, wire and what goes with them.</summary>
-    FilmSupplier,
-
-    /// <summary>Fasteners, rope, door hardware.</summary>
-    HardwareShop,
+    private static Money Sum(IEnumerable<OrderLine> lines) => lines.Aggregate(Money.Zero, (sum, line) => sum + (line.Extension ?? Money.Zero));
 }

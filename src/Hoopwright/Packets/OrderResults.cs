@@ -79,7 +79,7 @@ internal static class OrderResults
         json.Count("unpriced", orders.Unpriced);
         json.List("stages", orders.Stages, stage =>
         {
-            json.Text("stage", TunnelResults.Word(stage.Stage));
+            json.Text("stage", stage.Stage is { } named ? TunnelResults.Word(named) : "none");
             json.Price("cost", stage.Cost);
         });
         json.List("lines", orders.Lines, line =>
@@ -87,20 +87,27 @@ internal static class OrderResults
             json.Text("supplier", TunnelResults.Word(line.Supplier));
             json.Text("item", line.Item);
             json.Text("size", line.Size);
+            if (line.Width is { } width) json.Length("width", width);
+            if (line.Length is { } length) json.Length("length", length);
             json.Text("package", line.Package);
             json.Text("unit", line.Unit);
             json.Number("needed", decimal.Round(line.Needed, 6));
+            json.Number("waste", decimal.Round(line.Waste, 6));
             json.Number("spare", decimal.Round(line.Spare, 6));
+            json.Number("fromStock", decimal.Round(line.FromStock, 6));
             json.Number("perPackage", decimal.Round(line.PerPackage, 9));
-            json.Count("fromStock", line.FromStock);
             json.Count("packages", line.Packages);
+            json.Number("over", decimal.Round(line.Over, 6));
             json.Price("price", line.Price);
+            json.Text("priceFrom", TunnelResults.Word(line.Origin));
             json.Price("extension", line.Extension);
+            json.Names("takeoff", line.TakeoffIds);
         });
     }
 
     public static void Cuts(ResultWriter json, CutSheets cuts) => json.List("cuts", cuts.Sheets, sheet =>
     {
+        json.Text("letter", sheet.Letter);
         json.Text("item", sheet.Item);
         json.Text("size", sheet.Size);
         json.Length("kerf", sheet.Kerf);
@@ -109,10 +116,23 @@ internal static class OrderResults
         json.Flag("proven", sheet.Proven);
         json.Number("gapPercent", decimal.Round((decimal)sheet.Gap.Percent, 3));
         json.Count("joinsCompared", sheet.JoinsCompared);
+        json.Text("says", sheet.Says);
         json.List("joints", sheet.Joints, joint =>
         {
             json.Text("for", joint.MemberId);
             json.Length("at", joint.At);
+            json.Text("before", joint.Before);
+            json.Text("after", joint.After);
+        });
+        json.List("stops", sheet.Stops, stop =>
+        {
+            json.Length("length", stop.Length);
+            json.Names("pieces", stop.Pieces);
+        });
+        json.List("madeToLength", sheet.MadeToLength, piece =>
+        {
+            json.Text("for", piece.MemberId);
+            json.Length("length", piece.Length);
         });
         json.List("bars", sheet.Bars, bar =>
         {
@@ -121,9 +141,12 @@ internal static class OrderResults
             json.Flag("onHand", bar.OnHand);
             json.List("pieces", bar.Pieces, piece =>
             {
-                json.Count("number", piece.Number);
+                json.Text("number", piece.Number);
+                json.Length("from", piece.From);
                 json.Length("length", piece.Length);
                 json.Text("for", piece.MemberId);
+                json.Count("part", piece.Part);
+                json.Count("parts", piece.Parts);
                 json.Text("place", piece.Place);
             });
             json.Length("leftover", bar.Leftover);

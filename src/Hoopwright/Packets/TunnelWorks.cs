@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hoopwright.Cover;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
+using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -42,8 +43,8 @@ public static class TunnelWorks
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
-        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers);
-        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film, plan, answers);
+        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, CutEffort.Live);
+        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers);
         found.AddRange([.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with
         {

@@ -1,8 +1,8 @@
-using Hoopwright.Quantities;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
 

@@ -1,7 +1,7 @@
-using Hoopwright.Quantities;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
 

@@ -29,7 +29,8 @@ internal static class PlanQuantities
 
     /// <summary>A pure number, a percentage or one in so many.</summary>
     public static QuantityKind<Ratio> Ratio { get; } = new(
-        "a number", QuantityText.ReadRatio, @"^\s*[-−‐‑‒–]?\s*[0-9.][0-9.]*\s*(?:%|[:∶]\s*[0-9.]+)?\s*$") { HasUnit = false };
+        "a number", QuantityText.ReadRatio, @"^\s*[-−‐‑‒–]?\s*[0-9.][0-9.]*\s*(?:%|[:∶]\s*[0-9.]+)?\s*$")
+    { HasUnit = false };
 
     /// <summary>A percentage; the same as a pure number, but a bare number is most likely meant in hundredths.</summary>
     public static QuantityKind<Ratio> Percentage { get; } = Ratio with { Noun = "a percentage", HasUnit = true };
@@ -49,7 +50,8 @@ internal static class PlanQuantities
 
     /// <summary>An amount of money.</summary>
     public static QuantityKind<Money> Money { get; } = new(
-        "an amount of money", QuantityText.ReadMoney, @"^\s*[$€£]?\s*[0-9.]+\s*$") { HasUnit = false };
+        "an amount of money", QuantityText.ReadMoney, @"^\s*[$€£]?\s*[0-9.]+\s*$")
+    { HasUnit = false };
 
     private static Reading<Length> ReadWall(string? text)
     {

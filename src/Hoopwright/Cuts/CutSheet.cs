@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Hoopwright.Quantities;
+using Hoopwright.Takeoff;
+
+namespace Hoopwright.Cuts;
+
+/// <summary>The cut list of one item and size.</summary>
+public sealed record CutSheet
+{
+    /// <summary>The letter that its piece numbers begin with.</summary>
+    public required string Letter { get; init; }
+
+    /// <summary>The item.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>Its size.</summary>
+    public required string Size { get; init; }
+
+    /// <summary>Width of the saw cut.</summary>
+    public required Length Kerf { get; init; }
+
+    /// <summary>Cut off the end of every stock piece before use.</summary>
+    public required Length Trim { get; init; }
+
+    /// <summary>The stock lengths that could be had, those on hand first.</summary>
+    public required ImmutableArray<StockOffer> Offers { get; init; }
+
+    /// <summary>The stock pieces in the order they are cut: alike ones together, longest first.</summary>
+    public required ImmutableArray<CutBar> Bars { get; init; }
+
+    /// <summary>The different ways of cutting, in the order of the bars.</summary>
+    public required ImmutableArray<CutSheetPattern> Patterns { get; init; }
+
+    /// <summary>Pieces of equal length that can be cut against one saw stop, longest first.</summary>
+    public required ImmutableArray<SawStop> Stops { get; init; }
+
+    /// <summary>Joints of the runs that are joined from several pieces, run by run from its start.</summary>
+    public required ImmutableArray<RunJoint> Joints { get; init; }
+
+    /// <summary>Pieces longer than any stock: to be ordered to length.</summary>
+    public required ImmutableArray<PieceNeed> MadeToLength { get; init; }
+
+    /// <summary>By what the stock was chosen.</summary>
+    public required CutRank RankedBy { get; init; }
+
+    /// <summary>What the bought stock counts for in the search: money, or metres where ranked by length.</summary>
+    public required Money CountsFor { get; init; }
+
+    /// <summary>No way of cutting, with the joints that were considered, counts for less.</summary>
+    public required Money LowerBound { get; init; }
+
+    /// <summary>How many ways of placing the joints were considered; 1 when nothing is joined.</summary>
+    public required int JoinsCompared { get; init; }
+
+    /// <summary>What was considered and how sure the result is, in words.</summary>
+    public required string Says { get; init; }
+
+    /// <summary>What the bought stock costs; null when no stock has a price, and the least length was sought instead.</summary>
+    public Money? Cost => RankedBy == CutRank.Length ? null : CountsFor;
+
+    /// <summary>True when <see cref="CountsFor"/> equals <see cref="LowerBound"/>: among the joints considered nothing is better.</summary>
+    public bool Proven => CountsFor <= LowerBound;
+
+    /// <summary>How far it stands over what nothing can beat, as a part of that; 0 when proven.</summary>
+    public Ratio Gap => Proven || LowerBound.Amount <= 0 ? Ratio.Zero : Ratio.FromValue((double)((CountsFor.Amount - LowerBound.Amount) / LowerBound.Amount));
+
+    /// <summary>Item and size as people say them together.</summary>
+    public string Name => Size.Length == 0 ? Item : $"{Item} {Size}";
+
+    /// <summary>How many stock pieces of one length, bought or on hand.</summary>
+    public int BarsOf(Length length, bool onHand) => Bars.Count(bar => bar.Stock == length && bar.OnHand == onHand);
+}
+
+/// <summary>One way of cutting a stock piece.</summary>
+/// <param name="Number">Its number on the sheet, from 1.</param>
+/// <param name="Bars">The bars cut so; at least one.</param>
+public sealed record CutSheetPattern(int Number, ImmutableArray<CutBar> Bars)
+{
+    /// <summary>The first bar cut so; the others differ in the numbers of their pieces alone.</summary>
+    public CutBar First => Bars[0];
+
+    /// <summary>How many bars are cut so.</summary>
+    public int Times => Bars.Length;
+}
+
+/// <summary>A setting of the saw stop.</summary>
+/// <param name="Length">From blade to stop.</param>
+/// <param name="Pieces">The numbers of the pieces cut against it.</param>
+public sealed record SawStop(Length Length, ImmutableArray<string> Pieces);
+
+/// <summary>A joint in a run.</summary>
+/// <param name="MemberId">The run.</param>
+/// <param name="At">Distance of the joint from the start of the run.</param>
+/// <param name="Before">Number of the piece before it.</param>
+/// <param name="After">Number of the piece after it.</param>
+public sealed record RunJoint(string MemberId, Length At, string Before, string After);

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Sources;
+
+namespace Hoopwright.Takeoff;
+
+/// <summary>Sleeves, clamps and screws of the tubes.</summary>
+internal static class FrameTakeoff
+{
+    /// <summary>The one size of self-drilling screw that tubes are joined with.</summary>
+    public const string ScrewSize = "#12 x 1 in";
+
+    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    {
+        ImmutableArray<string> bows = [.. tunnel.Members.Where(member => member.Role == MemberRole.Bow).Select(member => member.Id)];
+        int sleeves = (tunnel.BowPieces - 1) * tunnel.Stations.Length;
+        draft.Add(BuildStage.Frame, MaterialUnit.Each, Items.TubeSleeve, MemberTakeoff.SleeveSize(tunnel.BowTube), sleeves,
+            "A sleeve at each joint of a bow.", Citation.CommonPractice, bows);
+        draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, TakeoffDefaults.ScrewsPerSleeve.Value, sleeves, TakeoffDefaults.ScrewsPerSleeve, bows);
+        if (tunnel.Anchor == AnchorKind.Posts)
+        {
+            draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, TakeoffDefaults.ScrewsPerLeg.Value, 2 * tunnel.Stations.Length,
+                TakeoffDefaults.ScrewsPerLeg, GroundTakeoff.LegIds(tunnel));
+        }
+        foreach (Member member in tunnel.Members) Clamps(draft, tunnel, member);
+    }
+
+    private static void Clamps(TakeoffDraft draft, Tunnel tunnel, Member member)
+    {
+        switch (member.Role)
+        {
+            case MemberRole.RidgePurlin or MemberRole.Purlin:
+                draft.Count(BuildStage.Frame, Items.CrossClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerCrossing.Value,
+                    GroundTakeoff.BowsAlong(tunnel, member), TakeoffDefaults.ClampsPerCrossing, [member.Id]);
+                break;
+            case MemberRole.CornerBrace:
+                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerBrace.Value, 1, TakeoffDefaults.ClampsPerBrace, [member.Id]);
+                break;
+            case MemberRole.Tie:
+                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerTie.Value, 1, TakeoffDefaults.ClampsPerTie, [member.Id]);
+                break;
+        }
+    }
+
+    /// <summary>A clamp is named by the bow's tube, then the other.</summary>
+    private static string ClampSize(Tunnel tunnel, Member member) => FormattableString.Invariant(
+        $"{tunnel.BowTube.Outside.Inches:0.000} to {member.Section.Match(tube => tube.Outside, board => board.Depth).Inches:0.000} in");
+}

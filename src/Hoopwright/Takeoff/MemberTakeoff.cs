@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Hoopwright.Layout;
+using Hoopwright.Quantities;
+using Hoopwright.Sources;
+
+namespace Hoopwright.Takeoff;
+
+/// <summary>Tubes, boards and posts: each member a length to cut, or a run to join.</summary>
+internal static class MemberTakeoff
+{
+    private const string OnePiece = "Each member is one length to cut, to the nearest mark of the tape.";
+    private const string Joined = "A long run is joined from several lengths, off the bows.";
+
+    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    {
+        foreach (Member member in tunnel.Members)
+        {
+            bool joined = member.MaySplice;
+            var piece = new PieceNeed(member.Id, member.Id, TapeText.RoundForMember(member.CutLength, tunnel.Units))
+            {
+                Place = member.Place,
+                Joining = joined ? JoiningOf(member) : null,
+            };
+            draft.Cut(StageOf(member.Role), member.Section.Item, member.Section.Size, member.Section, piece, member.StockLengths,
+                joined ? Joined : OnePiece, Citation.Geometry);
+        }
+    }
+
+    /// <summary>The stage that a member belongs to.</summary>
+    public static BuildStage StageOf(MemberRole role) => role switch
+    {
+        MemberRole.Bow or MemberRole.Tie or MemberRole.RidgePurlin or MemberRole.Purlin or MemberRole.CornerBrace => BuildStage.Frame,
+        MemberRole.GroundPost or MemberRole.Baseboard => BuildStage.Ground,
+        MemberRole.HipBoard or MemberRole.RollTube => BuildStage.Cover,
+        MemberRole.EndPost or MemberRole.Cripple or MemberRole.Girt or MemberRole.EndBaseboard or MemberRole.Header
+            or MemberRole.Jamb or MemberRole.VentRail or MemberRole.LeafStile or MemberRole.LeafRail or MemberRole.LeafBrace => BuildStage.Ends,
+    };
+
+    private static Joining JoiningOf(Member member) => new(
+        member.NoJoints, TakeoffDefaults.ShortestJoinedPiece.Value, member.Section.Match(SleeveFor, PlatesFor));
+
+    private static ImmutableArray<JointHardware> SleeveFor(TubeSection tube) =>
+    [
+        new(Items.TubeSleeve, SleeveSize(tube), 1, "A sleeve at each joint of a tube.", Citation.CommonPractice),
+        Hardware(Items.SelfDrillingScrew, FrameTakeoff.ScrewSize, TakeoffDefaults.ScrewsPerSleeve.Value, TakeoffDefaults.ScrewsPerSleeve),
+    ];
+
+    private static ImmutableArray<JointHardware> PlatesFor(BoardSection board)
+    {
+        int plates = TakeoffDefaults.PlatesPerJoint.Value;
+        return
+        [
+            Hardware(Items.MendingPlate, board.Depth.Inches >= 5 ? "4 x 5 in" : "3 x 5 in", plates, TakeoffDefaults.PlatesPerJoint),
+            Hardware(Items.LumberScrew, GroundTakeoff.ScrewSize, plates * TakeoffDefaults.ScrewsPerPlate.Value, TakeoffDefaults.ScrewsPerPlate),
+        ];
+    }
+
+    /// <summary>A sleeve is named by the tube it joins.</summary>
+    public static string SleeveSize(TubeSection tube) => FormattableString.Invariant($"for {tube.Outside.Inches:0.000} in");
+
+    private static JointHardware Hardware(string item, string size, int perJoint, Plans.Usual<int> rule) =>
+        new(item, size, perJoint, rule.Says, rule.Source);
+}
