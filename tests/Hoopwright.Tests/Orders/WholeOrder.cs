@@ -5,7 +5,6 @@ using Hoopwright.Cutting;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 using Hoopwright.Testing;
 
