@@ -11,5 +11,5 @@ internal sealed record BranchChoice(Func<Pattern, int> CoefficientOf, double Val
     /// <summary>The side where it is rounded up.</summary>
     public SearchRow Up(List<Pattern> pool) => new(Coefficients(pool), RowSense.AtLeast, (long)Math.Floor(Value) + 1);
 
-    private short[] Coefficients(List<Pattern> pool) => [.. pool.Select(pattern => (short)CoefficientOf(pattern))];
+    private int[] Coefficients(List<Pattern> pool) => [.. pool.Select(CoefficientOf)];
 }

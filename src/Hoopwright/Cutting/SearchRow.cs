@@ -6,4 +6,4 @@ namespace Hoopwright.Cutting;
 /// <param name="Coefficients">The coefficient of each pattern of the pool.</param>
 /// <param name="Sense">At least or at most.</param>
 /// <param name="RightSide">What the sum over a plan is compared with.</param>
-internal sealed record SearchRow(short[] Coefficients, RowSense Sense, long RightSide);
+internal sealed record SearchRow(int[] Coefficients, RowSense Sense, long RightSide);

@@ -6,6 +6,7 @@ namespace Hoopwright.Cutting;
 internal static class WholeSolver
 {
     private const long MostTidying = 20_000_000;
+    private const long MostCost = 1L << 60;
 
     /// <summary>The plan for a job whose every piece fits some bar.</summary>
     public static WholePlan Solve(WholeJob job, CutEffort effort, Func<bool>? stopAsked)
@@ -35,9 +36,8 @@ internal static class WholeSolver
         int[] demand = [.. wanted.Select(group => group.Sum(entry => entry.piece.Count))];
         var total = weight.Zip(demand, (one, count) => (Int128)one * count).Aggregate(Int128.Zero, (a, b) => a + b);
 
-        // Above what any plan within the limits can cost, leftovers' worth included.
         var pieces = demand.Sum(count => (long)count);
-        var dear = 1 + (pieces * job.Stock.Select(bar => bar.Price + (job.Worth?.Of(bar.Length) ?? 0)).DefaultIfEmpty(0).Max());
+        var dear = (long)Int128.Min(AboveAnyPlan(job), MostCost / Math.Max(1, pieces));
         var bars = new List<CutBar>();
         for (var line = 0; line < job.Stock.Length; line++)
         {
@@ -64,6 +64,11 @@ internal static class WholeSolver
         return (problem, [.. wanted.Select(group => group.Select(entry => entry.index).ToArray())]);
     }
 
+    /// <summary>More than any plan within the limits can cost, or can bring in by its leftovers.</summary>
+    private static Int128 AboveAnyPlan(WholeJob job) =>
+        1 + (job.Pieces.Aggregate(Int128.Zero, (sum, piece) => sum + piece.Count)
+            * job.Stock.Select(bar => bar.Price + (job.Worth?.Of(bar.Length) ?? 0)).DefaultIfEmpty(0).Max());
+
     private static WholePlan Named(WholeJob job, CutProblem problem, int[][] piecesOfType, LeastCostAnswer answer)
     {
         var plan = answer.Plan!;
@@ -83,8 +88,8 @@ internal static class WholeSolver
         return new WholePlan(cuts, plan.Cost - (over * dear), answer.Bound - (over * dear), plan.Method)
         {
             Beyond = [.. beyond],
-            // A plan with one bar beyond fewer would cost at least one such price less.
-            BeyondIsLeast = over == 0 || answer.Bound > (over - 1) * dear + dear - 1,
+            // A plan with one bar beyond fewer would cost less than so many such prices.
+            BeyondIsLeast = over == 0 || (dear == AboveAnyPlan(job) && answer.Bound >= over * dear),
         };
     }
 

@@ -79,7 +79,7 @@ internal static class ZeroHalfCuts
     }
 
     private static SearchRow Row(CutProblem problem, List<Pattern> pool, int[] types) => new(
-        [.. pool.Select(pattern => (short)((types.Sum(pattern.CountOf) + 1) / 2))],
+        [.. pool.Select(pattern => (types.Sum(pattern.CountOf) + 1) / 2)],
         RowSense.AtLeast,
         (types.Sum(type => (long)problem.Demand[type]) + 1) / 2);
 }
