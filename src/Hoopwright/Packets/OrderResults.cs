@@ -12,7 +12,7 @@ internal static class OrderResults
 {
     public static void Cover(ResultWriter json, CoverPlan cover, FilmCutPlan film)
     {
-        json.Length("thickness", cover.Thickness);
+        json.Thickness("thickness", cover.Thickness);
         json.Text("order", TunnelResults.Word(cover.Order));
         json.Count("temporaryWires", cover.TemporaryWires);
         json.Length("bowTape", cover.BowTape);

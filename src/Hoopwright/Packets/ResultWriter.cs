@@ -87,6 +87,12 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, units));
     }
 
+    public void Thickness(string name, Length value)
+    {
+        Value(name + "M", value.Metres);
+        json.WriteString(name + "Text", TapeText.OfThickness(value, units));
+    }
+
     public void Angle(string name, Angle value)
     {
         Value(name + "Deg", value.Degrees);

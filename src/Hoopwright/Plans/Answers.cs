@@ -78,12 +78,7 @@ public sealed class Answers(UnitSystem units)
     private string Show<T>(T value)
         where T : struct => value switch
         {
-            // A tube wall or film thickness would be lost on a tape.
-            Length length when length.Metres is > 0 and < 0.08 && Units == UnitSystem.UsCustomary && TapeText.RoundToMark(length, Units) != length =>
-                length.Inches.ToString("0.####", CultureInfo.InvariantCulture) + " in",
-            Length length when length.Metres is > 0 and < 0.08 && Units == UnitSystem.Metric && TapeText.RoundToMark(length, Units) != length =>
-                length.Millimetres.ToString("0.##", CultureInfo.InvariantCulture) + " mm",
-            Length length => TapeText.Of(length, Units),
+            Length length => TapeText.OfThickness(length, Units),
             Ratio ratio => ratio.Value.ToString("0.####", CultureInfo.InvariantCulture),
             Mass mass => TapeText.Of(mass, Units),
             Angle angle => TapeText.Of(angle),

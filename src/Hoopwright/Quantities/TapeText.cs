@@ -17,6 +17,20 @@ public static partial class TapeText
     };
 
     /// <summary>
+    /// A tube wall, a film thickness or the like, which a tape would lose: <c>0.065 in</c>, <c>0.15 mm</c>. What lies on a mark
+    /// of the tape, or is 80 mm or more, shows as the tape reads it.
+    /// </summary>
+    public static string OfThickness(Length thickness, UnitSystem units)
+    {
+        if (thickness.Metres is <= 0 or >= 0.08 || RoundToMark(thickness, units) == thickness) return Of(thickness, units);
+        return units switch
+        {
+            UnitSystem.UsCustomary => thickness.Inches.ToString("0.####", CultureInfo.InvariantCulture) + " in",
+            UnitSystem.Metric => thickness.Millimetres.ToString("0.##", CultureInfo.InvariantCulture) + " mm",
+        };
+    }
+
+    /// <summary>
     /// Feet, inches and a fraction: <c>26' 0"</c>, <c>5' 6-1/2"</c>; under a foot inches alone: <c>6-1/2"</c>. Nearest mark,
     /// halves away from zero.
     /// </summary>

@@ -111,6 +111,18 @@ public sealed class TapeTextTests
         Assert.Equal("5.0 %", TapeText.OfPercent(Ratio.FromValue(0.05)));
     }
 
+    [Theory]
+    [InlineData(0.006, "0.006 in", "0.15 mm")]
+    [InlineData(0.065, "0.065 in", "1.65 mm")]
+    [InlineData(0.25, "1/4\"", "6.35 mm")]
+    [InlineData(12, "1' 0\"", "305 mm")]
+    [InlineData(0, "0\"", "0 mm")]
+    public void A_thickness_that_a_tape_would_lose_shows_in_decimals(double inches, string us, string metric)
+    {
+        Assert.Equal(us, TapeText.OfThickness(Length.FromInches(inches), UnitSystem.UsCustomary));
+        Assert.Equal(metric, TapeText.OfThickness(Length.FromInches(inches), UnitSystem.Metric));
+    }
+
     [Fact]
     public void Every_shown_quantity_can_be_read_again_to_within_what_was_shown() =>
         Gen.Select(Gen.Double[0, 90], Systems).Sample((number, units) =>
