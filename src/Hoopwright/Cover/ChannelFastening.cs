@@ -10,11 +10,18 @@ public static class ChannelFastening
 
     /// <summary>
     /// Screws in a run of channel: evenly spaced, half a spacing from its ends, so as many as spacings go into the run, up
-    /// to a whole number. Three to the metre come to 660 for 220 m, as a public purchase list counts them.
+    /// to a whole number; and some more at each end, where the channel lifts first. Three to the metre and none more come to
+    /// 660 for 220 m, as a public purchase list counts them.
     /// </summary>
-    /// <param name="run">Length of the run.</param>
+    /// <param name="run">Length of the run; one without length takes none.</param>
     /// <param name="spacing">The most they may stand apart; above 0.</param>
-    public static int Screws(Length run, Length spacing) => Pieces(run, spacing);
+    /// <param name="moreAtEachEnd">Extra screws at each end; 0 or more.</param>
+    public static int Screws(Length run, Length spacing, int moreAtEachEnd)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(moreAtEachEnd);
+        int spaced = Pieces(run, spacing);
+        return spaced == 0 ? 0 : spaced + (2 * moreAtEachEnd);
+    }
 
     /// <summary>Pieces of spring wire that fill a run, end to end.</summary>
     /// <param name="run">Length of the run.</param>

@@ -5,8 +5,7 @@ using Hoopwright.Sources;
 namespace Hoopwright.Cover;
 
 /// <summary>
-/// What the cover takes where the plan does not say, each with its source. The last group has no place in the plan: those
-/// sizes show as named parts of the pieces they make.
+/// What the cover takes where the plan does not say, each with its source.
 /// </summary>
 internal static class CoverDefaults
 {
@@ -48,16 +47,24 @@ internal static class CoverDefaults
 
     internal static Usual<bool> EndsOnBow { get; } = new(true, "Lock channel on the end bows holds the film there.", Citation.CommonPractice);
 
-    /// <summary>The least tail of a roof sheet with which hands can still pull it down.</summary>
-    internal static Usual<Length> LeastSideAllowance { get; } = new(Length.FromInches(12), "Under this much film past the edge there is little to pull by.", Citation.CommonPractice);
+    internal static Usual<Length> CurtainEndAllowance { get; } = new(Length.FromFeet(1), "A curtain is cut this much past each end of the tunnel.", Citation.CommonPractice);
 
-    internal static Usual<Length> CurtainPast { get; } = new(Length.FromFeet(1), "A curtain is cut this much past each end of the tunnel.", Citation.CommonPractice);
-
-    internal static Usual<Length> CurtainHem { get; } = new(Length.FromInches(24), "A curtain is cut this much wider than it hangs, for the hem, the roll and the channel.", Citation.CommonPractice);
+    internal static Usual<Length> CurtainAllowance { get; } = new(Length.FromInches(24), "A curtain is cut this much wider than it hangs, for the hem, the roll and the channel.", Citation.CommonPractice);
 
     internal static Usual<Length> LeafWrap { get; } = new(Length.FromInches(4), "Film is wrapped this far around each edge of a door leaf.", Citation.CommonPractice);
 
-    internal static Usual<Length> RopeEvery { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);
+    internal static Usual<int> ChannelEndScrews { get; } = new(1, "So many screws more stand at each end of a run of lock channel.", Citation.CommonPractice);
 
-    internal static Usual<Length> RopePast { get; } = new(Length.FromFeet(10), "A rope is this much longer than the roof film is wide.", Citation.CommonPractice);
+    internal static Usual<bool> SidesInChannel { get; } = new(false, "Battens on the baseboards hold the roof film of fixed sides.", Citation.CommonPractice);
+
+    internal static Usual<Length> RopeSpacing { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);
+
+    internal static Usual<Length> RopeAllowance { get; } = new(Length.FromFeet(10), "A rope is this much longer than the roof film is wide.", Citation.CommonPractice);
+
+    internal static Usual<Length> TapePerPoint { get; } = new(Length.FromFeet(1), "This much tape covers each sharp point that could cut the film.", Citation.CommonPractice);
+
+    internal static Usual<bool> SlitFilm { get; } = new(true, "Narrow pieces may be cut side by side by slitting the film lengthwise.", Citation.CommonPractice);
+
+    /// <summary>The least tail of a roof sheet with which hands can still pull it down; a limit for a warning, not a rule of the plan.</summary>
+    internal static Length LeastSideAllowance { get; } = Length.FromInches(12);
 }

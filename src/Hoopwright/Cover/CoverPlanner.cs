@@ -24,8 +24,8 @@ public static class CoverPlanner
             Order = rules.Order,
             Thickness = rules.Thickness,
             TemporaryWires = TemporaryWires(runs, rules),
-            Ropes = Ropes(pieces[0]),
-            BowTape = tunnel.RoofArc() * tunnel.Stations.Length,
+            Ropes = Ropes(pieces[0], rules),
+            BowTape = (tunnel.RoofArc() * tunnel.Stations.Length) + (rules.TapePerPoint * SharpPoints(tunnel)),
         };
         return new CoverOutcome(plan, Check(tunnel, rules));
     }
@@ -39,17 +39,21 @@ public static class CoverPlanner
     };
 
     /// <summary>Evenly spread with half a gap at the ends, so that the whole edge comes over together. Two at least.</summary>
-    private static PullingRopes Ropes(CoverPiece roof)
+    private static PullingRopes Ropes(CoverPiece roof, CoverRules rules)
     {
-        int count = Math.Max(2, (int)Math.Floor(roof.AlongRoll / CoverDefaults.RopeEvery.Value) + 1);
-        return new PullingRopes(count, roof.AcrossRoll + CoverDefaults.RopePast.Value,
+        int count = Math.Max(2, (int)Math.Floor(roof.AlongRoll / rules.RopeSpacing) + 1);
+        return new PullingRopes(count, roof.AcrossRoll + rules.RopeAllowance,
             [.. Enumerable.Range(0, count).Select(rope => roof.AlongRoll * ((2 * rope) + 1) / (2 * count))]);
     }
+
+    /// <summary>What could cut film that lies over it: the top of each end-wall post, both ends of each lengthwise tube.</summary>
+    private static int SharpPoints(Tunnel tunnel) =>
+        tunnel.Ends.Sum(end => end.Posts.Length) + (2 * tunnel.Members.Count(member => member.Role is MemberRole.Purlin or MemberRole.RidgePurlin));
 
     private static ImmutableArray<Diagnostic> Check(Tunnel tunnel, CoverRules rules)
     {
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        Length least = CoverDefaults.LeastSideAllowance.Value;
+        Length least = CoverDefaults.LeastSideAllowance;
         if (rules.RoofSideAllowance < least)
         {
             found.Add(new Diagnostic("cover.side-allowance.short", Severity.Warning, "cover.roofSideAllowance",

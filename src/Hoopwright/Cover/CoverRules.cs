@@ -21,6 +21,13 @@ internal sealed record CoverRules
         CutStep = answers.Take("cover.cutStep", CoverDefaults.CutStep, cover.CutStep);
         TemporaryWireSpacing = answers.Take("cover.temporaryWireSpacing", CoverDefaults.TemporaryWireSpacing, cover.TemporaryWireSpacing);
         EndsOnBow = answers.Take("cover.endsOnBow", CoverDefaults.EndsOnBow, cover.EndsOnBow);
+        CurtainEndAllowance = answers.Take("cover.curtainEndAllowance", CoverDefaults.CurtainEndAllowance, cover.CurtainEndAllowance);
+        CurtainAllowance = answers.Take("cover.curtainAllowance", CoverDefaults.CurtainAllowance, cover.CurtainAllowance);
+        LeafWrap = answers.Take("cover.leafWrap", CoverDefaults.LeafWrap, cover.LeafWrap);
+        SidesInChannel = answers.Take("cover.sidesInChannel", CoverDefaults.SidesInChannel, cover.SidesInChannel);
+        RopeSpacing = answers.Take("cover.ropeSpacing", CoverDefaults.RopeSpacing, cover.RopeSpacing);
+        RopeAllowance = answers.Take("cover.ropeAllowance", CoverDefaults.RopeAllowance, cover.RopeAllowance);
+        TapePerPoint = answers.Take("cover.tapePerPoint", CoverDefaults.TapePerPoint, cover.TapePerPoint);
     }
 
     internal int Layers { get; }
@@ -48,6 +55,20 @@ internal sealed record CoverRules
     internal Length TemporaryWireSpacing { get; }
 
     internal bool EndsOnBow { get; }
+
+    internal Length CurtainEndAllowance { get; }
+
+    internal Length CurtainAllowance { get; }
+
+    internal Length LeafWrap { get; }
+
+    internal bool SidesInChannel { get; }
+
+    internal Length RopeSpacing { get; }
+
+    internal Length RopeAllowance { get; }
+
+    internal Length TapePerPoint { get; }
 
     internal static CoverRules Of(Plans.Cover cover, Answers answers) => new(cover, answers);
 }

@@ -58,7 +58,10 @@ internal sealed class FasteningRuns(Tunnel tunnel, CoverRules rules)
         if (side.Kind == SideKind.Fixed)
         {
             Member baseboard = Member(side.Name + "-baseboard");
-            return Batten($"{side.Name}-side-batten", $"{side.Name} baseboard", baseboard.CutLength, [FilmPieces.RoofId], [baseboard.Id]);
+            return rules.SidesInChannel
+                ? new FasteningRun($"{side.Name}-side-channel", FasteningKind.Channel, $"{side.Name} baseboard", baseboard.CutLength,
+                    [FilmPieces.RoofId], [baseboard.Id], OnWood: true, Wires: 1)
+                : Batten($"{side.Name}-side-batten", $"{side.Name} baseboard", baseboard.CutLength, [FilmPieces.RoofId], [baseboard.Id]);
         }
         Member board = Member(side.Name + "-hip-board");
         // A wire each: the curtain wears sooner than the roof and is changed without letting the roof go.

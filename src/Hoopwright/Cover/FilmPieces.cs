@@ -98,26 +98,26 @@ internal sealed class FilmPieces(Tunnel tunnel, CoverRules rules)
         // The lower edge hangs over the baseboard: on the film line, or straight down once that has reached the ground.
         Length lower = side.BaseboardHeight - side.OverlapBelow;
         Length hanging = (tunnel.AtHeight(side, side.HipHeight) - tunnel.AtHeight(side, lower)).Abs() + Length.Max(-lower, Length.Zero);
-        Length past = CoverDefaults.CurtainPast.Value, hem = CoverDefaults.CurtainHem.Value;
+        Length past = rules.CurtainEndAllowance;
         ImmutableArray<PiecePart> along =
         [
             new("length of the tunnel", tunnel.Length, null),
-            new("past the front end", past, null),
-            new("past the back end", past, null),
+            new("past the front end", past, "cover.curtainEndAllowance"),
+            new("past the back end", past, "cover.curtainEndAllowance"),
         ];
         ImmutableArray<PiecePart> across =
         [
             new("hip board down over the baseboard", hanging, null),
-            new("for the hem, the roll and the channel", hem, null),
+            new("for the hem, the roll and the channel", rules.CurtainAllowance, "cover.curtainAllowance"),
         ];
         return Piece(CurtainId(side), CoverRole.SideCurtain, $"{side.Name} side curtain", along, across, Rectangle(Sum(across), Sum(along)), 1);
     }
 
     private CoverPiece Leaf(EndWall end, DoorOpening door, DoorLeaf leaf)
     {
-        Length wrap = CoverDefaults.LeafWrap.Value;
-        ImmutableArray<PiecePart> along = [new("height of the leaf", leaf.Height, null), new("around its top and bottom", wrap * 2, null)];
-        ImmutableArray<PiecePart> across = [new("width of the leaf", leaf.Width, null), new("around its sides", wrap * 2, null)];
+        Length wraps = rules.LeafWrap * 2;
+        ImmutableArray<PiecePart> along = [new("height of the leaf", leaf.Height, null), new("around its top and bottom", wraps, "cover.leafWrap")];
+        ImmutableArray<PiecePart> across = [new("width of the leaf", leaf.Width, null), new("around its sides", wraps, "cover.leafWrap")];
         string which = door.Leaves.Length == 1 ? "door leaf" : leaf.HingeLeft == true ? "left door leaf" : "right door leaf";
         return Piece(LeafId(leaf), CoverRole.DoorLeaf, $"{end.Name} end, {door.Id}, {which}", along, across, Rectangle(Sum(across), Sum(along)), 1);
     }

@@ -14,12 +14,12 @@ internal static class OrderWorkings
         // Cover.
         Workings.Of("cover.thickness", "as planned", Practice, [], ["cover.thickness"]),
         Workings.Of("cover.temporaryWires", "length of the end bows ÷ spacing, and one more", Practice, [], ["cover.temporaryWireSpacing"]),
-        Workings.Of("cover.bowTape", "roof arc of every bow", Practice, [], []),
-        Workings.Of("cover.ropes.count", "roof film ÷ 24 ft, and the ends", Practice, [], []),
-        Workings.Of("cover.ropes.length", "width of the roof film and 10 ft", Practice, [], []),
+        Workings.Of("cover.bowTape", "roof arc of every bow, and some over each sharp point: end-wall posts and ends of lengthwise tubes", Practice, [], ["cover.tapePerPoint"]),
+        Workings.Of("cover.ropes.count", "roof film ÷ the most they may stand apart, whole steps, and one more; two at least", Practice, [], ["cover.ropeSpacing"]),
+        Workings.Of("cover.ropes.length", "width of the roof film, and some to hold", Practice, [], ["cover.ropeAllowance"]),
         Workings.Of("cover.ropes.marks[*].mark", "equal steps along the edge of the roof film", Practice, [], []),
-        Workings.Of("cover.pieces[*].alongRoll", "the parts added up, to the next whole cutting step", Practice, [], ["cover.cutStep", "cover.roofEndAllowance", "cover.endBelow", "cover.endAbove", "cover.endWorking"]),
-        Workings.Of("cover.pieces[*].acrossRoll", "the parts added up", Practice, [], ["cover.roofSideAllowance", "cover.endSide"]),
+        Workings.Of("cover.pieces[*].alongRoll", "the parts added up, to the next whole cutting step", Practice, [], ["cover.cutStep", "cover.roofEndAllowance", "cover.endBelow", "cover.endAbove", "cover.endWorking", "cover.curtainEndAllowance", "cover.leafWrap"]),
+        Workings.Of("cover.pieces[*].acrossRoll", "the parts added up", Practice, [], ["cover.roofSideAllowance", "cover.endSide", "cover.curtainAllowance", "cover.leafWrap"]),
         Workings.Of("cover.pieces[*].alongParts[*].length", "what the part is called says it", Practice, [], []),
         Workings.Of("cover.pieces[*].acrossParts[*].length", "what the part is called says it", Practice, [], []),
         Workings.Of("cover.pieces[*].finishedArea", "area of the finished outline, from lines and arcs", Geometry, [], []),
@@ -37,7 +37,7 @@ internal static class OrderWorkings
         Workings.Of("cover.film.rolls[*].levels[*].pieces[*].along", "length to cut", Geometry, [], []),
         Workings.Of("cover.film.boughtArea", "width × length of the rolls that are bought", Geometry, [], []),
         Workings.Of("cover.film.cost", "price of the rolls that are bought", Geometry, [], ["cover.rolls"]),
-        Workings.Of("cover.film.lowerBound", "what no choice of rolls can beat, from the search over all of them", Geometry, [], []),
+        Workings.Of("cover.film.lowerBound", "what no choice of rolls can beat, from the search over all of them", Geometry, [], ["cover.slitFilm"]),
 
         // Takeoff.
         Workings.Of("takeoff[*].quantity", "sum of the parts below, each by its own rule", Practice, [], []),

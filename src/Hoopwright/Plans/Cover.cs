@@ -86,4 +86,40 @@ public sealed record Cover : PlanSection
     /// <summary>True when lock channel holds the film on the end bows; false for battens only.</summary>
     [Description("True when lock channel holds the film on the end bows; false for battens only.")]
     public bool? EndsOnBow { get; init; }
+
+    /// <summary>Curtain film cut past each end of the tunnel.</summary>
+    [Description("Curtain film cut past each end of the tunnel.")]
+    public Written<Length>? CurtainEndAllowance { get; init; }
+
+    /// <summary>Curtain film cut wider than it hangs, for the hem, the roll and the channel.</summary>
+    [Description("Curtain film cut wider than it hangs, for the hem, the roll and the channel.")]
+    public Written<Length>? CurtainAllowance { get; init; }
+
+    /// <summary>Film wrapped around each edge of a door leaf.</summary>
+    [Description("Film wrapped around each edge of a door leaf.")]
+    public Written<Length>? LeafWrap { get; init; }
+
+    /// <summary>Extra screws at each end of a run of lock channel.</summary>
+    [Description("Extra screws at each end of a run of lock channel.")]
+    public int? ChannelEndScrews { get; init; }
+
+    /// <summary>True when lock channel on the baseboards holds the roof film of fixed sides; false for battens.</summary>
+    [Description("True when lock channel on the baseboards holds the roof film of fixed sides; false for battens.")]
+    public bool? SidesInChannel { get; init; }
+
+    /// <summary>The most that the ropes which pull the roof film may stand apart.</summary>
+    [Description("The most that the ropes which pull the roof film may stand apart.")]
+    public Written<Length>? RopeSpacing { get; init; }
+
+    /// <summary>How much longer than the roof film is wide a pulling rope is.</summary>
+    [Description("How much longer than the roof film is wide a pulling rope is.")]
+    public Written<Length>? RopeAllowance { get; init; }
+
+    /// <summary>Tape over each sharp point: tops of end-wall posts, ends of lengthwise tubes.</summary>
+    [Description("Tape over each sharp point: tops of end-wall posts, ends of lengthwise tubes.")]
+    public Written<Length>? TapePerPoint { get; init; }
+
+    /// <summary>True when narrow pieces may be cut side by side by slitting the film lengthwise.</summary>
+    [Description("True when narrow pieces may be cut side by side by slitting the film lengthwise.")]
+    public bool? SlitFilm { get; init; }
 }

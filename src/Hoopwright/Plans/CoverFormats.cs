@@ -45,5 +45,18 @@ internal static class CoverFormats
         Quantity<Cover, Length>(
             "temporaryWireSpacing", PlanQuantities.Length.Within("6 in", "600 in", "160 mm", "15000 mm"),
             cover => cover.TemporaryWireSpacing, (cover, value) => cover with { TemporaryWireSpacing = value }),
-        YesNo<Cover>("endsOnBow", cover => cover.EndsOnBow, (cover, value) => cover with { EndsOnBow = value }));
+        YesNo<Cover>("endsOnBow", cover => cover.EndsOnBow, (cover, value) => cover with { EndsOnBow = value }),
+        Quantity<Cover, Length>("curtainEndAllowance", Allowance, cover => cover.CurtainEndAllowance, (cover, value) => cover with { CurtainEndAllowance = value }),
+        Quantity<Cover, Length>("curtainAllowance", Allowance, cover => cover.CurtainAllowance, (cover, value) => cover with { CurtainAllowance = value }),
+        Quantity<Cover, Length>("leafWrap", Allowance, cover => cover.LeafWrap, (cover, value) => cover with { LeafWrap = value }),
+        Count<Cover>("channelEndScrews", 0, 10, cover => cover.ChannelEndScrews, (cover, value) => cover with { ChannelEndScrews = value }),
+        YesNo<Cover>("sidesInChannel", cover => cover.SidesInChannel, (cover, value) => cover with { SidesInChannel = value }),
+        Quantity<Cover, Length>(
+            "ropeSpacing", PlanQuantities.Length.Within("3 ft", "200 ft", "1 m", "60 m"),
+            cover => cover.RopeSpacing, (cover, value) => cover with { RopeSpacing = value }),
+        Quantity<Cover, Length>(
+            "ropeAllowance", PlanQuantities.Length.Within("0 ft", "100 ft", "0 m", "30 m"),
+            cover => cover.RopeAllowance, (cover, value) => cover with { RopeAllowance = value }),
+        Quantity<Cover, Length>("tapePerPoint", Allowance, cover => cover.TapePerPoint, (cover, value) => cover with { TapePerPoint = value }),
+        YesNo<Cover>("slitFilm", cover => cover.SlitFilm, (cover, value) => cover with { SlitFilm = value }));
 }

@@ -12,7 +12,7 @@ internal static class CoverTakeoff
 {
     public static void Add(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover, Answers answers)
     {
-        Film(draft, cover);
+        Film(draft, tunnel, cover);
         foreach (FasteningRun run in cover.Runs)
         {
             switch (run.Kind)
@@ -25,13 +25,13 @@ internal static class CoverTakeoff
                     break;
             }
         }
-        ImmutableArray<string> temporary = [.. cover.Runs.Where(run => run is { Kind: FasteningKind.Channel, Wires: > 1 }).Select(run => run.Id)];
+        ImmutableArray<string> temporary = [.. cover.Runs.Where(run => run is { Kind: FasteningKind.Channel, OnWood: false, Wires: > 1 }).Select(run => run.Id)];
         draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)(TakeoffDefaults.TemporaryWireLength.Value * cover.TemporaryWires).Metres,
             "Short pieces hold the end film for the time being.", TakeoffDefaults.TemporaryWireLength.Source, temporary, "cover.temporaryWireSpacing");
         Pulling(draft, tunnel, cover);
     }
 
-    private static void Film(TakeoffDraft draft, CoverPlan cover)
+    private static void Film(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover)
     {
         string size = FormattableString.Invariant($"{cover.Thickness.Inches * 1000:0.#} mil");
         foreach (CoverPiece piece in cover.Pieces)
@@ -40,13 +40,16 @@ internal static class CoverTakeoff
                 "Each piece as it is cut; the rolls it is cut from are chosen with the film cuts.", Citation.Geometry, [piece.Id], "cover.thickness");
         }
         draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.FilmTape, "", (decimal)cover.BowTape.Metres,
-            "Tape over every bow under the roof film.", Citation.CommonPractice, cover.Pieces.Where(piece => piece.Role == CoverRole.Roof).Select(piece => piece.Id));
+            "Tape over every bow and every sharp point under the roof film.", Citation.CommonPractice,
+            tunnel.Members.Where(member => member.Role is MemberRole.Bow or MemberRole.RidgePurlin or MemberRole.Purlin or MemberRole.EndPost).Select(member => member.Id),
+            "cover.tapePerPoint");
     }
 
     private static void Channel(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, Answers answers)
     {
         Plans.Cover rules = tunnel.Plan.Cover;
         Length spacing = answers.Take("cover.channelScrewSpacing", CoverDefaults.ChannelScrewSpacing, rules.ChannelScrewSpacing);
+        int endScrews = answers.Take("cover.channelEndScrews", CoverDefaults.ChannelEndScrews, rules.ChannelEndScrews);
         Length wirePiece = answers.Take("cover.wirePiece", CoverDefaults.WirePiece, rules.WirePiece);
         Ratio perChannel = answers.Take("cover.wirePerChannel", CoverDefaults.WirePerChannel, rules.WirePerChannel);
         Length stick = answers.Take("cover.channelStick", CoverDefaults.ChannelStick, rules.ChannelStick);
@@ -59,8 +62,9 @@ internal static class CoverTakeoff
         };
         draft.Cut(BuildStage.Cover, Items.LockChannel, "", null, piece, [stick], "Each run of channel, butted from sticks.", Citation.Geometry);
         string screw = run.OnWood ? "#8 x 1 in" : FrameTakeoff.ScrewSize;
-        draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, ChannelFastening.Screws(run.Length, spacing),
-            CoverDefaults.ChannelScrewSpacing.Says, CoverDefaults.ChannelScrewSpacing.Source, [run.Id], "cover.channelScrewSpacing");
+        draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, ChannelFastening.Screws(run.Length, spacing, endScrews),
+            "Evenly spaced, half a spacing from the ends, and some more at each end.", CoverDefaults.ChannelScrewSpacing.Source, [run.Id],
+            "cover.channelScrewSpacing", "cover.channelEndScrews");
         int laps = ChannelFastening.WireLaps(run.Length, wirePiece) * run.Wires;
         const string LapRule = "A screw with a washer where one piece of wire laps the next.";
         draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, laps, LapRule, Citation.CommonPractice, [run.Id], "cover.wirePiece");
@@ -99,7 +103,7 @@ internal static class CoverTakeoff
         {
             string id = FormattableString.Invariant($"rope-{rope}");
             draft.Cut(BuildStage.Cover, Items.PullingRope, "", null, new PieceNeed(id, id, TapeText.RoundForMember(cover.Ropes.Length, tunnel.Units)) { Place = "pulls the roof film over" },
-                [], "Each rope is one length, longer than the roof film is wide.", CoverDefaults.RopePast.Source);
+                [], "Each rope is one length, longer than the roof film is wide.", CoverDefaults.RopeAllowance.Source);
         }
         draft.Count(BuildStage.Cover, Items.PullingBall, "", TakeoffDefaults.BallsPerRope.Value, cover.Ropes.Count, TakeoffDefaults.BallsPerRope, roof);
     }

@@ -194,10 +194,59 @@ public sealed class CoverPlannerTests
     }
 
     [Fact]
-    public void Tape_lies_on_every_bow_from_edge_to_edge()
+    public void Tape_lies_on_every_bow_from_edge_to_edge_and_a_foot_of_it_over_each_sharp_point()
     {
+        (Tunnel tunnel, Answers answers) = CoverSamples.Lay(CoverSamples.Fixed);
+        int posts = tunnel.Members.Count(member => member.Role == MemberRole.EndPost);
+        int tubes = tunnel.Members.Count(member => member.Role is MemberRole.RidgePurlin or MemberRole.Purlin);
+
         // Seven bows, 4 ft apart over 24 ft, each half a circle of 7 ft.
-        Assert.Equal(7 * Math.PI * 7, CoverSamples.Cover(CoverSamples.Fixed).BowTape.Feet, 5);
+        Assert.Equal((7 * Math.PI * 7) + posts + (2 * tubes), CoverPlanner.Plan(tunnel, answers).Plan.BowTape.Feet, 5);
+        Assert.True(posts > 0 && tubes > 0);
+    }
+
+    [Fact]
+    public void Allowances_of_the_plan_are_taken_for_curtains_leaves_ropes_and_tape()
+    {
+        CoverPlan usual = CoverSamples.Cover(CoverSamples.RollUp);
+        CoverPlan asked = CoverSamples.Cover(CoverSamples.RollUp.Replace("\"sides\"", """
+            "cover": {
+              "curtainEndAllowance": "18 in", "curtainAllowance": "30 in", "leafWrap": "6 in",
+              "ropeSpacing": "18 ft", "ropeAllowance": "12 ft", "tapePerPoint": "0 in"
+            }, "sides"
+            """, StringComparison.Ordinal));
+
+        Assert.Equal(75, asked.Piece("left-curtain-film").AlongRoll.Feet, 9);
+        Assert.Equal(6, (asked.Piece("left-curtain-film").AcrossRoll - usual.Piece("left-curtain-film").AcrossRoll).Inches, 6);
+        Assert.Equal(4, (asked.Piece("front-door-1-leaf-1-film").AcrossRoll - usual.Piece("front-door-1-leaf-1-film").AcrossRoll).Inches, 6);
+        Assert.Equal(5, asked.Ropes.Count);
+        Assert.Equal(2, (asked.Ropes.Length - usual.Ropes.Length).Feet, 6);
+        Assert.True(asked.BowTape < usual.BowTape);
+    }
+
+    [Fact]
+    public void Every_allowance_in_a_piece_names_the_field_that_changes_it()
+    {
+        string[] named = [.. CoverSamples.Cover(CoverSamples.RollUp).Pieces
+            .SelectMany(piece => piece.AlongParts.Concat(piece.AcrossParts)).Select(part => part.RulePath).OfType<string>().Distinct()];
+
+        Assert.Equal(
+            [
+                "cover.roofEndAllowance", "cover.roofSideAllowance", "cover.endBelow", "cover.endAbove", "cover.endWorking", "cover.endSide",
+                "cover.curtainEndAllowance", "cover.curtainAllowance", "cover.leafWrap",
+            ],
+            named);
+    }
+
+    [Fact]
+    public void Fixed_sides_are_held_in_channel_when_so_asked()
+    {
+        CoverPlan cover = CoverSamples.Cover(CoverSamples.Fixed.Replace("\"frame\"", "\"cover\": { \"sidesInChannel\": true }, \"frame\"", StringComparison.Ordinal));
+
+        FasteningRun run = cover.Run("left-side-channel");
+        Assert.Equal((FasteningKind.Channel, true, 1), (run.Kind, run.OnWood, run.Wires));
+        Assert.Equal(24, run.Length.Feet, 1);
+        Assert.DoesNotContain(cover.Runs, other => other.Id == "left-side-batten");
     }
 
     [Fact]

@@ -42,9 +42,18 @@ public sealed class FasteningTests
     {
         var run = Length.FromMetres(220);
 
-        Assert.Equal(660, ChannelFastening.Screws(run, Length.FromMetres(1) / 3));
+        Assert.Equal(660, ChannelFastening.Screws(run, Length.FromMetres(1) / 3, moreAtEachEnd: 0));
         Assert.Equal(330, ChannelFastening.WireLength(run, 1, Ratio.FromValue(1.5)).Metres, 9);
     }
+
+    // Common practice, no source: about every 12 in, one extra at each end.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0.5, 3)]
+    [InlineData(10, 12)]
+    [InlineData(10.25, 13)]
+    public void Channel_takes_a_screw_a_foot_and_one_more_at_each_end(double runFt, int screws) =>
+        Assert.Equal(screws, ChannelFastening.Screws(Length.FromFeet(runFt), Length.FromInches(12), moreAtEachEnd: 1));
 
     [Theory]
     [InlineData(0, 0, 0, 0)]
