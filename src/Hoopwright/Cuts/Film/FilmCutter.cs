@@ -33,10 +33,11 @@ public static class FilmCutter
                 "Not every roll of film has a price, so the rolls with the least area in all are chosen.", null, "a price for each roll"));
         }
 
+        bool slit = answers.Take("cover.slitFilm", CoverDefaults.SlitFilm, plan.Cover.SlitFilm);
         ImmutableArray<SearchOffer> searched = [.. offers.Select(offer => Searched(offer, rank))];
         ImmutableArray<FilmPieceCopy> copies = Copies(fitting);
         ImmutableArray<FilmSize> sizes = SizesOf(copies);
-        (ImmutableArray<SizedRoll> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, MostWork);
+        (ImmutableArray<SizedRoll> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, slit, MostWork);
         var placer = new FilmPlacer(copies, offers);
         ImmutableArray<CutRoll> cut = placer.Place(rolls);
         foreach (FilmPieceCopy copy in placer.Unplaced) found.Add(RunOut(copy));

@@ -7,7 +7,7 @@ internal static class FilmLots
 {
     /// <summary>The rolls, the sizes left out with how many, and whether all pieces were searched at once.</summary>
     internal static (ImmutableArray<SizedRoll> Rolls, ImmutableArray<FilmSize> LeftOut, bool Whole) Best(
-        ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, double mostWork)
+        ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, bool slit, double mostWork)
     {
         var rolls = ImmutableArray.CreateBuilder<SizedRoll>();
         var leftOut = ImmutableArray.CreateBuilder<FilmSize>();
@@ -15,7 +15,7 @@ internal static class FilmLots
         foreach (ImmutableArray<FilmSize> lot in Lots(sizes, offers, mostWork))
         {
             lots++;
-            (ImmutableArray<RollChoice> chosen, ImmutableArray<int> missing) = FilmSearch.Best(lot, offers);
+            (ImmutableArray<RollChoice> chosen, ImmutableArray<int> missing) = FilmSearch.Best(lot, offers, slit);
             rolls.AddRange(chosen.Select(roll => new SizedRoll(roll.Offer, [.. roll.Levels.Select(level => level.Select(size => lot[size]).ToImmutableArray())])));
             leftOut.AddRange(lot.Select((size, index) => size with { Count = missing[index] }).Where(size => size.Count > 0));
             offers = [.. offers.Select((offer, index) => offer with { Limit = offer.Limit - chosen.Count(roll => roll.Offer == index) })];

@@ -12,13 +12,15 @@ internal sealed class FilmSearch
 
     private readonly ImmutableArray<FilmSize> sizes;
     private readonly ImmutableArray<SearchOffer> offers;
+    private readonly bool slit;
     private readonly PieceSets sets;
     private readonly long[] widths;
     private readonly long[] lengths;
     private readonly Dictionary<long, Stretches> byWidth = [];
 
-    private FilmSearch(ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers)
+    private FilmSearch(ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, bool slit)
     {
+        this.slit = slit;
         this.sizes = sizes;
         this.offers = offers;
         sets = new PieceSets([.. sizes.Select(size => size.Count)]);
@@ -44,10 +46,10 @@ internal sealed class FilmSearch
 
     /// <summary>The best rolls, and how many of each size they leave out because no roll is left for them.</summary>
     internal static (ImmutableArray<RollChoice> Rolls, ImmutableArray<int> LeftOut) Best(
-        ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers)
+        ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, bool slit)
     {
         if (sizes.IsEmpty) return ([], []);
-        return new FilmSearch(sizes, offers).Solve();
+        return new FilmSearch(sizes, offers, slit).Solve();
     }
 
     /// <summary>The shortest stretch of a roll that gives each set, and the level it begins with.</summary>
@@ -62,7 +64,7 @@ internal sealed class FilmSearch
             foreach (int part in sets.PartsOf(set))
             {
                 // Some level holds a piece of the first size; looking at it first loses nothing.
-                if (sets.CountOf(part, first) == 0 || widths[part] > width) continue;
+                if (sets.CountOf(part, first) == 0 || widths[part] > width || (!slit && part != sets.One(first))) continue;
                 long length = lengths[part] + shortest[set - part];
                 if (length >= shortest[set]) continue;
                 shortest[set] = length;

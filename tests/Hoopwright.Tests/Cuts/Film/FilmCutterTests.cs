@@ -42,6 +42,33 @@ public sealed class FilmCutterTests
         Assert.True(cut.Proven);
     }
 
+    // The same leaflet: 12 ft less the arc leaves 15-1/2 in a side, so any tail of 12 in up to that must choose its sheet.
+    [Theory]
+    [InlineData("12 in")]
+    [InlineData("13-1/2 in")]
+    [InlineData("15-3/8 in")]
+    public void A_tail_of_12_in_and_more_chooses_the_leaflets_sheet(string tail)
+    {
+        (var tunnel, var answers) = CoverSamples.Lay(CoverSamples.Leaflet404.Replace("\"frame\"", $$"""
+            "cover": { "roofSideAllowance": "{{tail}}" }, "frame"
+            """, StringComparison.Ordinal));
+        FilmCutPlan cut = FilmCutter.Cut(CoverPlanner.Plan(tunnel, answers).Plan, Offering((10, 30, 25m), (11, 30, 28m), (12, 30, 32.64m), (14, 30, 38m)), answers).Plan;
+
+        Assert.Equal(12, Assert.Single(cut.Rolls).Offer.Width.Feet, 6);
+    }
+
+    [Fact]
+    public void Film_that_may_not_be_slit_is_cut_straight_across_only()
+    {
+        Plan plan = Offering((16, 100, 50m));
+        FilmCutPlan cut = Cut(plan with { Cover = plan.Cover with { SlitFilm = false } }, ("left", 7, 74), ("right", 7, 74), ("leaf", 1.5, 8)).Plan;
+
+        Assert.Equal(2, cut.Rolls.Length);
+        Assert.All(cut.Rolls.SelectMany(roll => roll.Levels), level => Assert.Single(level.Pieces));
+        Assert.Equal(new Money(100m), cut.Cost);
+        Assert.True(cut.Proven);
+    }
+
     [Fact]
     public void Dear_wide_rolls_give_way_to_cheap_narrow_ones()
     {
@@ -176,6 +203,86 @@ public sealed class FilmCutterTests
             FilmCutPlan cut = Cut(Offering((40, 100, 100m), (40, 60, 70m)), pieces).Plan;
             return cut.Proven && cut.Cost == new Money(CheapestByTrying(alongs));
         }, iter: 200);
+
+    [Fact]
+    public void Trying_every_level_of_every_roll_finds_nothing_cheaper_than_the_proven_choice() =>
+        Gen.Select(
+            Gen.Select(Gen.Int[2, 24], Gen.Int[5, 60]).Array[1, 5],
+            Gen.Select(Gen.Int[8, 26], Gen.Int[20, 110], Gen.Int[20, 200], Gen.Int[0, 2]).Array[1, 3],
+            Gen.Bool).Sample((sizes, rolls, slit) =>
+        {
+            // A limit of 0 stands for any number.
+            Plan plan = Offering([.. rolls.Select(roll => ((double)roll.Item1, (double)roll.Item2, (decimal)roll.Item3))]);
+            plan = plan with
+            {
+                Cover = plan.Cover with
+                {
+                    SlitFilm = slit,
+                    Rolls = [.. plan.Cover.Rolls.Select((roll, index) => rolls[index].Item4 == 0 ? roll : roll with { Limit = rolls[index].Item4 })],
+                },
+            };
+            FilmCutPlan cut = Cut(plan, [.. sizes.Select((size, index) => ("p" + index, (double)size.Item1, (double)size.Item2))]).Plan;
+
+            var trial = new EveryCut(sizes, rolls, slit);
+            return trial.Least is { } least
+                ? cut.Proven && cut.Cost == new Money(least) && cut.UnplacedIds.IsEmpty
+                : !cut.UnplacedIds.IsEmpty;
+        }, iter: 400);
+
+    /// <summary>Tries every way to put every piece on a level that there is, on a new level, or on a new roll.</summary>
+    private sealed class EveryCut
+    {
+        private readonly (int Across, int Along)[] sizes;
+        private readonly (int Width, int Length, int Price, int Limit)[] rolls;
+        private readonly bool slit;
+        private readonly List<(int Offer, List<(int Across, int Along)> Levels)> open = [];
+
+        internal EveryCut((int Across, int Along)[] sizes, (int Width, int Length, int Price, int Limit)[] rolls, bool slit)
+        {
+            (this.sizes, this.rolls, this.slit) = (sizes, rolls, slit);
+            Try(0);
+        }
+
+        internal int? Least { get; private set; }
+
+        private void Try(int piece)
+        {
+            int cost = open.Sum(roll => rolls[roll.Offer].Price);
+            if (cost >= Least) return;
+            if (piece == sizes.Length)
+            {
+                Least = cost;
+                return;
+            }
+            for (int index = 0; index < open.Count; index++) TryOn(piece, open[index]);
+            for (int offer = 0; offer < rolls.Length; offer++)
+            {
+                if (rolls[offer].Limit > 0 && open.Count(roll => roll.Offer == offer) == rolls[offer].Limit) continue;
+                (int Offer, List<(int Across, int Along)> Levels) fresh = (offer, []);
+                open.Add(fresh);
+                TryOn(piece, fresh);
+                open.RemoveAt(open.Count - 1);
+            }
+        }
+
+        private void TryOn(int piece, (int Offer, List<(int Across, int Along)> Levels) roll)
+        {
+            (int across, int along) = sizes[piece];
+            for (int level = 0; slit && level < roll.Levels.Count; level++)
+            {
+                (int Across, int Along) before = roll.Levels[level];
+                roll.Levels[level] = (before.Across + across, Math.Max(before.Along, along));
+                if (Fits(roll)) Try(piece + 1);
+                roll.Levels[level] = before;
+            }
+            roll.Levels.Add((across, along));
+            if (Fits(roll)) Try(piece + 1);
+            roll.Levels.RemoveAt(roll.Levels.Count - 1);
+        }
+
+        private bool Fits((int Offer, List<(int Across, int Along)> Levels) roll) =>
+            roll.Levels.All(level => level.Across <= rolls[roll.Offer].Width) && roll.Levels.Sum(level => level.Along) <= rolls[roll.Offer].Length;
+    }
 
     private static readonly Gen<ImmutableArray<CoverPiece>> Pieces =
         Gen.Select(Gen.Double[2, 50], Gen.Double[5, 150], Gen.Int[1, 2]).Array[1, 5].Select(sizes =>
