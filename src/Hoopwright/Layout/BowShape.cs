@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hoopwright.Geometry;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -56,9 +57,29 @@ public sealed record BowShape
     /// <summary>The bow over a film line; null when the tube is too wide for a bend of it.</summary>
     internal static BowShape? Over(BowRequest request, PlanePath filmLine)
     {
-        Length half = request.TubeOutside / 2;
-        return filmLine.Inwards(half) is { } centreLine && filmLine.Inwards(request.TubeOutside) is { } underside
+        // Legs are run on into the ground before moving in, since a corner at their top may cut back more than a short leg has.
+        PlanePath deep = RunOn(RunOn(filmLine, request.TubeOutside * 2).Reversed(), request.TubeOutside * 2).Reversed();
+        return OverGround(deep.Inwards(request.TubeOutside / 2)) is { } centreLine && OverGround(deep.Inwards(request.TubeOutside)) is { } underside
             ? new BowShape(request, filmLine, centreLine, underside)
             : null;
+    }
+
+    private static PlanePath RunOn(PlanePath path, Length by)
+    {
+        PlanePoint below = path.Start with { Up = path.Start.Up - by };
+        return path.Segments[0] is LineSegment { Start: var foot, End: var top } && foot.Across == top.Across
+            ? PlanePath.Of([new LineSegment(below, top), .. path.Segments.Skip(1)])
+            : path;
+    }
+
+    /// <summary>What stands over the ground line; a bow that leaves it aslant is cut off level there.</summary>
+    private static PlanePath? OverGround(PlanePath? path)
+    {
+        if (path is null || (path.Start.Up >= Length.Zero && path.End.Up >= Length.Zero)) return path;
+        ImmutableArray<PathCrossing> crossings = path.CrossingsAtHeight(Length.Zero);
+        if (crossings.Length < 2) return null;
+        return path.Between(
+            path.Start.Up < Length.Zero ? crossings[0].Distance : Length.Zero,
+            path.End.Up < Length.Zero ? crossings[^1].Distance : path.Length);
     }
 }

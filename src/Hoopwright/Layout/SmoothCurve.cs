@@ -4,69 +4,157 @@ using Hoopwright.Geometry;
 namespace Hoopwright.Layout;
 
 /// <summary>
-/// A smooth curve of circular arcs through measured points: the direction at each point is that of the circle through it
-/// and its neighbours, and two arcs join each pair of points. Points of one circle give that circle back exactly.
+/// A curve of circular arcs through measured points from left to right, which bends only where they do: between points that
+/// turn one way it turns that way. The direction at a point is that of the circle through it and its neighbours, and two
+/// arcs that are tangent where they join run from each point to the next. Points of one circle give that circle back
+/// exactly. Biarcs: Bolton, Biarc curves, Computer-Aided Design 7 (1975), from memory; choice of the joint below is ours.
 /// </summary>
 internal static class SmoothCurve
 {
-    /// <summary>The curve; null when two points are one.</summary>
-    public static PlanePath? Through(ImmutableArray<PlaneVector> points)
+    // Where one arc of a pair would turn more than three times as far as the other, equal tangent lengths make it turn back.
+    private const double MostUneven = 3;
+
+    // Rounds of evening out; each halves what is left or better, and a tape's own error is larger after four.
+    private const int Rounds = 4;
+
+    // A top that turns more than this, and far more than its neighbours, was built as a ridge.
+    private const double RidgeRad = 10 * Math.PI / 180;
+
+    // A curve that leaves the ground within this of upright was meant to: it is what a sixteenth makes over six inches.
+    private const double UprightRad = Math.PI / 180;
+
+    // Turns below this are straight; over ten metres it moves the end by a tenth of a micrometre.
+    private const double StraightRad = 1e-8;
+
+    /// <summary>The curve.</summary>
+    /// <param name="points">At least three, each further to the right than the one before.</param>
+    internal static PlanePath Through(ImmutableArray<PlaneVector> points)
     {
-        var directions = new double[points.Length];
-        for (int index = 1; index < points.Length - 1; index++) directions[index] = CircleDirectionRad(points[index - 1], points[index], points[index + 1]);
-        // At an end the direction is that of the circle of its three points: the chord's mirror image of the neighbour's.
-        directions[0] = (2 * (points[1] - points[0]).DirectionRad) - directions[1];
-        directions[^1] = (2 * (points[^1] - points[^2]).DirectionRad) - directions[^2];
-        var segments = new List<PathSegment>();
-        for (int index = 0; index + 1 < points.Length; index++)
-        {
-            if ((points[index + 1] - points[index]).SizeM <= Tolerances.PlaceM) return null;
-            AddPair(segments, points[index], directions[index], points[index + 1], directions[index + 1]);
-        }
-        return segments.Count == 0 ? null : PlanePath.Of(segments);
+        int top = 0;
+        for (int i = 1; i < points.Length; i++)
+            if (points[i].YM > points[top].YM)
+                top = i;
+        if (!IsRidge(points, top)) return PlanePath.Of(Fit(points));
+        return PlanePath.Of([.. Fit(points[..(top + 1)]), .. Fit(points[top..])]);
     }
 
-    /// <summary>Direction at the middle one of three points of the circle through them: the chords' directions, each turned by the other's half angle.</summary>
+    /// <summary>How far the chords between points turn in all, to either side.</summary>
+    internal static double TurnedRad(ImmutableArray<PlaneVector> points)
+    {
+        double sumRad = 0;
+        for (int i = 1; i + 1 < points.Length; i++) sumRad += Math.Abs(TurnRad(points, i));
+        return sumRad;
+    }
+
+    private static bool IsRidge(ImmutableArray<PlaneVector> points, int top)
+    {
+        if (top < 2 || top > points.Length - 3) return false;
+        double turn = TurnRad(points, top), beside = Math.Max(Math.Abs(TurnRad(points, top - 1)), Math.Abs(TurnRad(points, top + 1)));
+        double before = Reflected(points[top - 1], points[top], CircleDirectionRad(points[top - 2], points[top - 1], points[top]));
+        double after = Reflected(points[top], points[top + 1], CircleDirectionRad(points[top], points[top + 1], points[top + 2]));
+        return before - after > RidgeRad && -turn > 2 * beside;
+    }
+
+    /// <summary>Direction at the other end of the arc over a chord: the chord's mirror image of the one at this end.</summary>
+    private static double Reflected(PlaneVector from, PlaneVector to, double directionRad) => (2 * (to - from).DirectionRad) - directionRad;
+
+    private static double TurnRad(ImmutableArray<PlaneVector> points, int at) =>
+        (points[at + 1] - points[at]).DirectionRad - (points[at] - points[at - 1]).DirectionRad;
+
+    /// <summary>
+    /// Direction at the middle one of three points of the circle through them. The angle between chord and tangent is half the
+    /// arc over the chord; the two halves share the turn so that their sines go as the chords.
+    /// </summary>
     private static double CircleDirectionRad(PlaneVector before, PlaneVector at, PlaneVector after)
     {
-        double inRad = (at - before).DirectionRad;
-        double turnRad = Math.IEEERemainder((after - at).DirectionRad - inRad, Math.Tau);
+        double inRad = (at - before).DirectionRad, turnRad = (after - at).DirectionRad - inRad;
         double inM = (at - before).SizeM, outM = (after - at).SizeM;
-        // The angle between a chord and the tangent is half the arc over the chord; by the inscribed angle the two halves share
-        // the turn so that sin(half arc) goes as the chord.
-        double halfInRad = Math.Atan2(inM * Math.Sin(turnRad), outM + (inM * Math.Cos(turnRad)));
-        return inRad + halfInRad;
+        return inRad + Math.Atan2(inM * Math.Sin(turnRad), outM + (inM * Math.Cos(turnRad)));
     }
 
-    /// <summary>Two arcs, tangent where they join, with equal tangent lengths at both ends.</summary>
+    private static List<PathSegment> Fit(ImmutableArray<PlaneVector> points)
+    {
+        double[] directions = Directions(points);
+        var segments = new List<PathSegment>();
+        for (int i = 0; i + 1 < points.Length; i++) AddPair(segments, points[i], directions[i], points[i + 1], directions[i + 1]);
+        return segments;
+    }
+
+    private static double[] Directions(ImmutableArray<PlaneVector> points)
+    {
+        int last = points.Length - 1;
+        var chords = new double[last];
+        for (int i = 0; i < last; i++) chords[i] = (points[i + 1] - points[i]).DirectionRad;
+        var directions = new double[points.Length];
+        if (last == 1) return [chords[0], chords[0]];
+        for (int i = 1; i < last; i++) directions[i] = CircleDirectionRad(points[i - 1], points[i], points[i + 1]);
+
+        for (int round = 0; round < Rounds; round++)
+        {
+            Reflect();
+            var before = (double[])directions.Clone();
+            for (int i = 1; i < last; i++) directions[i] = Evened(i, before);
+        }
+
+        Reflect();
+        return directions;
+
+        void Reflect()
+        {
+            directions[0] = Leaving((2 * chords[0]) - directions[1]);
+            directions[last] = -Leaving(directions[last - 1] - (2 * chords[last - 1]));
+        }
+
+        // Shares the turn at a point so that neither pair beside it is too uneven, where both can be had.
+        double Evened(int i, double[] before)
+        {
+            double turn = chords[i] - chords[i - 1];
+            if (Math.Abs(turn) <= StraightRad) return before[i];
+            double most = i == 1 ? 1 : ShareUpTo((chords[i - 1] - before[i - 1]) / turn);
+            double least = i == last - 1 ? 0 : 1 - ShareUpTo((before[i + 1] - chords[i]) / turn);
+            double share = (before[i] - chords[i - 1]) / turn;
+            return least > most ? before[i] : chords[i - 1] + (turn * Math.Clamp(share, least, most));
+        }
+    }
+
+    /// <summary>An end's rise is at most upright, and upright when it is nearly so.</summary>
+    private static double Leaving(double riseRad) => riseRad > (Math.PI / 2) - UprightRad ? Math.PI / 2 : riseRad;
+
+    /// <summary>The part of a turn that one pair may have, from the other end's part of it; all of it where the curve turns back.</summary>
+    private static double ShareUpTo(double otherPart) => otherPart < 0 ? 1 : Math.Min(1, MostUneven * otherPart);
+
+    /// <summary>
+    /// Two arcs with given directions at their ends. With a and b the angles from the start's direction to the chord and from
+    /// it to the end's, the joint's direction lies g from the chord; g = (a − b)/2 gives equal tangent lengths and the most even
+    /// bends, but turns back when one of a and b is over three times the other, so it is held to the smaller of the two.
+    /// </summary>
     private static void AddPair(List<PathSegment> segments, PlaneVector start, double startRad, PlaneVector end, double endRad)
     {
         PlaneVector chord = end - start;
-        PlaneVector startUnit = PlaneVector.Polar(1, startRad), endUnit = PlaneVector.Polar(1, endRad);
-        // d: |start + d·u − (end − d·v)| = 2d, with v the end direction: (1 − u·v)·2·d² + 2·d·chord·(u + v) − chord² = 0.
-        double quadratic = 2 * (1 - startUnit.Dot(endUnit));
-        double linear = 2 * chord.Dot(startUnit + endUnit);
-        double constant = -chord.Dot(chord);
-        double distanceM = Math.Abs(quadratic) < 1e-12
-            ? -constant / linear
-            : (-linear + Math.Sqrt((linear * linear) - (4 * quadratic * constant))) / (2 * quadratic);
-        PlaneVector joint = ((start + (startUnit * distanceM)) + (end - (endUnit * distanceM))) * 0.5;
-        AddArc(segments, start, startRad, joint);
-        AddArc(segments, joint, segments[^1].EndDirectionRad, end);
-    }
-
-    private static void AddArc(List<PathSegment> segments, PlaneVector start, double startRad, PlaneVector end)
-    {
-        PlaneVector chord = end - start;
-        double halfRad = Math.IEEERemainder(chord.DirectionRad - startRad, Math.Tau);
-        if (Math.Abs(halfRad) < 1e-9)
+        double a = Math.IEEERemainder(chord.DirectionRad - startRad, Math.Tau), b = Math.IEEERemainder(endRad - chord.DirectionRad, Math.Tau);
+        double smaller = Math.Min(Math.Abs(a), Math.Abs(b));
+        double g = a * b > 0 ? Math.Clamp((a - b) / 2, -smaller, smaller) : (a - b) / 2;
+        if (Math.Abs(a) + Math.Abs(b) <= StraightRad || (a * b >= 0 && smaller <= StraightRad))
         {
+            // Straight, or a corner that no tube can follow; the check of the bends beside it tells.
             segments.Add(new LineSegment(start, end));
             return;
         }
-        double radiusM = chord.SizeM / (2 * Math.Sin(Math.Abs(halfRad)));
-        PlaneVector centre = start + (PlaneVector.Polar(radiusM, startRad + (Math.Sign(halfRad) * Math.PI / 2)));
-        PlaneVector out0 = start - centre;
-        segments.Add(new ArcSegment(centre, radiusM, out0.DirectionRad, 2 * halfRad));
+
+        bool held = g != (a - b) / 2;
+        double sumSine = Math.Sin((a + b) / 2);
+        double firstM = held ? chord.SizeM * Math.Sin((b + g) / 2) / sumSine : chord.SizeM / (2 * Math.Cos((a + b) / 4));
+        double secondM = held ? chord.SizeM * Math.Sin((a - g) / 2) / sumSine : firstM;
+        AddArc(segments, start, startRad, a + g, firstM);
+        PlaneVector joint = start + PlaneVector.Polar(firstM, startRad + ((a + g) / 2));
+        AddArc(segments, joint, startRad + a + g, b - g, secondM);
+    }
+
+    private static void AddArc(List<PathSegment> segments, PlaneVector start, double directionRad, double turnRad, double chordM)
+    {
+        if (chordM <= 0) return;
+        segments.Add(Math.Abs(turnRad) <= StraightRad
+            ? new LineSegment(start, start + PlaneVector.Polar(chordM, directionRad + (turnRad / 2)))
+            : ArcSegment.Leaving(start, directionRad, chordM / (2 * Math.Sin(Math.Abs(turnRad) / 2)), turnRad));
     }
 }
