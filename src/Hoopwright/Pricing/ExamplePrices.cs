@@ -1,3 +1,4 @@
+using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -29,8 +30,7 @@ public static class ExamplePrices
     private const double FilmPerM2 = 1.35;
     private const double ConcretePerKg = 0.19;
 
-    // Steel 7850 kg/m3 as structural tables take it; rigid PVC about 1400, from memory.
-    private const double SteelKgM3 = 7850;
+    // Rigid PVC, from memory.
     private const double PlasticKgM3 = 1400;
 
     /// <summary>The invented price of one stick, board or pipe; null for an item that is not sold so.</summary>
@@ -65,10 +65,16 @@ public static class ExamplePrices
 
     private static double KgPerM(TubeSection tube)
     {
-        double outside = tube.Outside.Metres, inside = Math.Max(0, outside - (2 * tube.Wall.Metres));
-        double solid = (outside * outside) - (inside * inside);
-        double areaM2 = tube.Form switch { TubeForm.Round => Math.PI / 4 * solid, TubeForm.Square => solid };
-        return areaM2 * tube.Material switch { TubeMaterial.GalvanizedSteel => SteelKgM3, TubeMaterial.Pvc => PlasticKgM3 };
+        Area area = tube.Form switch
+        {
+            TubeForm.Round => new RoundTube(tube.Outside, tube.Wall).Area,
+            TubeForm.Square => new SquareTube(tube.Outside, tube.Wall).Area,
+        };
+        return tube.Material switch
+        {
+            TubeMaterial.GalvanizedSteel => area.SquareMetres * RoundTube.SteelKgM3,
+            TubeMaterial.Pvc => area.SquareMetres * PlasticKgM3,
+        };
     }
 
     private static double PerKg(TubeMaterial material) => material switch { TubeMaterial.GalvanizedSteel => SteelPerKg, TubeMaterial.Pvc => PlasticPerKg };
