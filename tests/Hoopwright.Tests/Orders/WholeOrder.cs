@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Hoopwright.Cover;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
@@ -14,6 +15,8 @@ namespace Hoopwright.Tests.Orders;
 internal sealed record WholeOrder(
     Tunnel Tunnel, CoverPlan Cover, TakeoffList Takeoff, CutSheets Cuts, FilmCutPlan Film, OrderList Order, Answers Answers)
 {
+    private static readonly ConcurrentDictionary<string, Lazy<WholeOrder>> Examples = [];
+
     public static WholeOrder Of(Plan plan)
     {
         Tunnel tunnel = SamplePlans.LayOut(plan);
@@ -25,5 +28,6 @@ internal sealed record WholeOrder(
         return new WholeOrder(tunnel, cover, takeoff, cuts, film, OrderPlanner.Plan(takeoff, cuts, film, plan, answers), answers);
     }
 
-    public static WholeOrder OfExample(string name) => Of(SamplePlans.Example(name));
+    /// <summary>A bundled example, worked out once for all tests.</summary>
+    public static WholeOrder OfExample(string name) => Examples.GetOrAdd(name, each => new Lazy<WholeOrder>(() => Of(SamplePlans.Example(each)))).Value;
 }
