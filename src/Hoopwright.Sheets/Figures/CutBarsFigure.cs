@@ -13,37 +13,60 @@ internal static class CutBarsFigure
 {
     private const double PitchMm = 12.5, BarMm = 6.4, LabelMm = 46;
 
-    /// <summary>Sheets of bars; each sheet is of one item, and an item with many patterns takes several.</summary>
+    /// <summary>Sheets of bars, item after item; an item with many patterns goes on over several sheets.</summary>
     public static ImmutableArray<(string Name, Func<string, Drawing> Draw)> Sheets(CutSheets cuts, FigureSheet sheet)
     {
-        int perSheet = Math.Max(1, (int)((sheet.HeightMm - 34) / PitchMm));
-        var sheets = ImmutableArray.CreateBuilder<(string, Func<string, Drawing>)>();
+        if (cuts.Sheets.IsEmpty) return [];
+        int perSheet = Math.Max(3, (int)((sheet.HeightMm - 34) / PitchMm));
+        List<List<(CutSheet Item, CutBar? First, int Times)>> pages = [[]];
         foreach (CutSheet item in cuts.Sheets)
         {
-            CutSheetPattern[][] pages = [.. item.Patterns.Chunk(perSheet)];
-            for (int page = 0; page < pages.Length; page++)
+            // A heading never stands alone at the foot of a sheet.
+            if (pages[^1].Count + 2 > perSheet) pages.Add([]);
+            pages[^1].Add((item, null, 0));
+            foreach (CutSheetPattern pattern in item.Patterns)
             {
-                string title = pages.Length == 1 ? $"Cuts: {item.Name}" : string.Create(CultureInfo.InvariantCulture, $"Cuts: {item.Name}, {page + 1} of {pages.Length}");
-                CutSheetPattern[] rows = pages[page];
-                sheets.Add((title, number => Draw(title, item, rows, sheet, number)));
+                if (pages[^1].Count == perSheet)
+                {
+                    pages.Add([]);
+                    pages[^1].Add((item, null, 0));
+                }
+                pages[^1].Add((item, pattern.First, pattern.Times));
             }
         }
-        return sheets.ToImmutable();
+        Length longest = cuts.Sheets.SelectMany(item => item.Bars).Max(bar => bar.Stock);
+        return
+        [
+            .. pages.Select((rows, index) => (pages.Count == 1 ? "Cut lists" : string.Create(CultureInfo.InvariantCulture, $"Cut lists, {index + 1} of {pages.Count}"),
+                (Func<string, Drawing>)(number => Draw(rows, index, pages.Count, longest, sheet, number)))),
+        ];
     }
 
-    private static Drawing Draw(string title, CutSheet item, CutSheetPattern[] rows, FigureSheet sheet, string number)
+    private static Drawing Draw(List<(CutSheet Item, CutBar? First, int Times)> rows, int index, int all, Length longest, FigureSheet sheet, string number)
     {
-        string proof = item.Proven ? "proven least cost" : $"at most {item.Gap.Percent.ToString("0.#", CultureInfo.InvariantCulture)} % over the least possible";
-        if (item.Cost is null) proof = item.Proven ? "proven least length, no price known" : "least length found, no price known";
-        DrawingBuilder builder = sheet.Start($"{title} ({proof})", $"Bars of {item.Name} and the pieces cut from them.", number);
+        string title = all == 1 ? "Cut lists" : string.Create(CultureInfo.InvariantCulture, $"Cut lists, {index + 1} of {all}");
+        DrawingBuilder builder = sheet.Start(title, "Bars and the numbered pieces cut from them, to scale.", number);
         SheetBox room = builder.Room.Inset(LabelMm, 2, 4, 2);
-        Length longest = item.Bars.Max(bar => bar.Stock);
         DrawingScale scale = DrawingScale.ToFit(longest, Length.Zero, room.WidthMm, room.HeightMm, sheet.Units);
         Length pitch = Length.FromMillimetres(PitchMm * scale.Denominator), high = Length.FromMillimetres(BarMm * scale.Denominator);
-        Figure figure = builder.Figure(At(Length.Zero, -pitch * rows.Length), At(longest, Length.Zero), sheet.Units, room);
-        for (int row = 0; row < rows.Length; row++) Row(figure, rows[row].First, rows[row].Times, -pitch * row, high, sheet, item);
+        Figure figure = builder.Figure(At(Length.Zero, -pitch * rows.Count), At(longest, Length.Zero), sheet.Units, room);
+        for (int row = 0; row < rows.Count; row++)
+        {
+            (CutSheet item, CutBar? first, int times) = rows[row];
+            Length top = -pitch * row;
+            if (first is not null) Row(figure, first, times, top, high, sheet, item);
+            else figure.On("headings").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-LabelMm + 3, BarMm * 0.9), $"{item.Name}: {Proof(item)}", weight: LetterWeight.Bold));
+        }
         return builder.Build();
     }
+
+    private static string Proof(CutSheet item) => (item.Proven, item.Cost is not null) switch
+    {
+        (true, true) => "proven least cost",
+        (true, false) => "proven least length, no price known",
+        (false, true) => $"at most {item.Gap.Percent.ToString("0.#", CultureInfo.InvariantCulture)} % over the least possible cost",
+        (false, false) => "least length found, no price known",
+    };
 
     private static void Row(Figure figure, CutBar bar, int times, Length top, Length high, FigureSheet sheet, CutSheet item)
     {

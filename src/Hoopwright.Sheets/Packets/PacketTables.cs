@@ -38,7 +38,7 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
         ]);
 
     public Table Doors() => new("doors", "Doors",
-        [new("Door", 2), new("Kind", 1.4), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1, TextAlign.End)],
+        [new("Door", 2), new("Kind", 1.4), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1.3, TextAlign.End)],
         [
             .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(door.Id, door.Kind.ToString().ToLowerInvariant(), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
                 door.Leaves.IsEmpty ? "bought whole" : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length))),

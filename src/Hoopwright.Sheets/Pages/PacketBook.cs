@@ -65,9 +65,7 @@ public sealed class PacketBook
     /// <summary>A heading within a chapter.</summary>
     public PacketBook Heading(string title)
     {
-        Need(18);
-        topMm += 3;
-        Line(title, HeadEmMm, 8, LetterWeight.Bold);
+        HeadingOver(title, 12);
         return this;
     }
 
@@ -115,13 +113,15 @@ public sealed class PacketBook
     /// <summary>A table. Its headings are repeated on every page; a row is never parted unless it is taller than a page.</summary>
     public PacketBook Table(Table table)
     {
-        Heading(table.Title);
         double[] widthsMm = Widths(table);
+        // A heading stays with the head of its table and the first row.
+        double firstMm = table.Rows.IsEmpty ? 0 : HeightMm(Wrapped(table.Rows[0], widthsMm));
+        HeadingOver(table.Title, HeightMm(Wrapped(Head(table), widthsMm)) + firstMm);
         TableHead(table, widthsMm);
         foreach (TableRow row in table.Rows)
         {
             ImmutableArray<ImmutableArray<string>> cells = Wrapped(row, widthsMm);
-            double heightMm = (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * CellPadMm) - 0.6;
+            double heightMm = HeightMm(cells);
             if (topMm + heightMm > FloorMm)
             {
                 NewPage();
@@ -248,12 +248,23 @@ public sealed class PacketBook
     private static ImmutableArray<ImmutableArray<string>> Wrapped(TableRow row, double[] widthsMm) =>
         [.. row.Cells.Select((cell, index) => TextSetter.Lines(cell, widthsMm[index] - (2 * CellPadMm), SmallEmMm, row.IsTotal ? LetterWeight.Bold : LetterWeight.Regular))];
 
+    private static TableRow Head(Table table) => new([.. table.Columns.Select(column => column.Name)], true);
+
+    private static double HeightMm(ImmutableArray<ImmutableArray<string>> cells) => (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * CellPadMm) - 0.6;
+
+    private void HeadingOver(string title, double followingMm)
+    {
+        const double LeadMm = 8;
+        ImmutableArray<string> lines = TextSetter.Lines(title, TextWidthMm, HeadEmMm, LetterWeight.Bold);
+        Need((lines.Length * LeadMm) + 3 + followingMm);
+        topMm += 3;
+        foreach (string line in lines) Line(line, HeadEmMm, LeadMm, LetterWeight.Bold);
+    }
+
     private void TableHead(Table table, double[] widthsMm)
     {
-        var head = new TableRow([.. table.Columns.Select(column => column.Name)], true);
-        ImmutableArray<ImmutableArray<string>> cells = Wrapped(head, widthsMm);
-        double heightMm = (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * CellPadMm) - 0.6;
-        Need(heightMm + 12);
+        ImmutableArray<ImmutableArray<string>> cells = Wrapped(Head(table), widthsMm);
+        double heightMm = HeightMm(cells);
         Pen().Fill(SheetPath.Rectangle(new SheetBox(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm)), Ink.ZincTint);
         Row(table, cells, widthsMm, LetterWeight.Bold);
         topMm += heightMm;
