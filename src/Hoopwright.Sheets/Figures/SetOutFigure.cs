@@ -2,6 +2,7 @@ using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Fonts;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -64,8 +65,8 @@ internal static class SetOutFigure
         figure.Running(Side.Right, [At(length, span), .. tunnel.Back.Posts.Select(post => At(length, span - post.Centre)), At(length, Length.Zero)], sheet.Tape);
         // The second diagonal carries the text: near the front corner the triangle takes the room of the first.
         figure.Along(At(length / 2, span / 2), At(length, span), $"diagonal {sheet.Tape(tunnel.SetOut.Diagonal)}, both alike");
-        figure.Along(At(triangle.Along, span), At(Length.Zero, span - triangle.Across),
-            $"{sheet.Tape(triangle.Across)} : {sheet.Tape(triangle.Along)} : {sheet.Tape(triangle.Diagonal)}");
+        builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5),
+            TapeFractions.Set($"3-4-5 check at the front left corner: {sheet.Tape(triangle.Across)} across, {sheet.Tape(triangle.Along)} along, {sheet.Tape(triangle.Diagonal)} between"));
         figure.Label(At(length * 0.72, span * 0.22), "right side");
         figure.Label(At(length * 0.5, span * 0.9), "left side");
         figure.Label(At(Length.FromFeet(3), span * 0.3), "front", bold: true);

@@ -25,13 +25,10 @@ public static class PacketWriter
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
     public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date)
     {
-        Tunnel tunnel = planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
-        string name = planned.Plan.Name ?? "Tunnel", day = date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        ImmutableArray<TunnelFigure> figures = TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, new FigureSheet(widthMm, heightMm, name, day, planned.Units));
+        Tunnel tunnel = Built(planned);
+        ImmutableArray<TunnelFigure> figures = Figures(planned, tunnel, paper, date);
         var tables = new PacketTables(planned, tunnel);
-        ImmutableArray<PdfSheet> pages = Book(planned, tunnel, tables, figures, paper, name, day);
-        byte[] pdf = PdfWriter.Write(pages, new PdfDetails(name, "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        byte[] pdf = PdfWriter.Write(Book(planned, tunnel, tables, figures, paper, date), new PdfDetails(Name(planned), "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
         return
         [
             new PacketFile("packet.pdf", [.. pdf]),
@@ -42,17 +39,40 @@ public static class PacketWriter
         ];
     }
 
+    /// <summary>The pages of the PDF alone.</summary>
+    /// <param name="planned">A plan that was worked out; it must have a tunnel.</param>
+    /// <param name="paper">Letter or A4.</param>
+    /// <param name="date">The day on the sheets.</param>
+    public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date)
+    {
+        Tunnel tunnel = Built(planned);
+        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, tunnel, paper, date), paper, date);
+    }
+
+    private static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
+
+    private static string Name(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
+
+    private static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date)
+    {
+        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
+        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units));
+    }
+
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];
 
-    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, string name, string day)
+    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, DateOnly date)
     {
+        string name = Name(planned);
         OrderList orders = planned.Orders ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
         var book = new PacketBook(paper, name);
         book.Cover(name,
         [
             .. planned.Plan.Site.Place is { } place ? (ImmutableArray<string>)[place] : [],
             $"{TapeText.Of(tunnel.Span, planned.Units)} wide, {TapeText.Of(tunnel.Length, planned.Units)} long, {tunnel.Bow.Kind.ToString().ToLowerInvariant()} bows, {tunnel.Stations.Length} of them",
-            "Made " + day,
+            "Made " + Written(date),
             .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
         ]);
         Summary(book, planned, tunnel, orders);

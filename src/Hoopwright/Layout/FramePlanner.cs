@@ -87,6 +87,7 @@ internal static class FramePlanner
                 Start = At(station, new PlanePoint(left, height)),
                 End = At(station, new PlanePoint(right, height)),
                 CutLength = right - left,
+                MaySplice = true,
                 Place = FormattableString.Invariant($"bow {station.Number}"),
                 StockLengths = LayoutDraft.StockLengths(tie.Tube.StockLengths),
             });
@@ -184,6 +185,7 @@ internal static class FramePlanner
                     Start = start,
                     End = end,
                     CutLength = start.DistanceTo(end),
+                    MaySplice = true,
                     Place = FormattableString.Invariant($"{name.Replace('-', ' ')} corner, bow {endBow.Number} down to bow {footBow.Number}"),
                     StockLengths = LayoutDraft.StockLengths(asked.Tube.StockLengths),
                 });

@@ -1,0 +1,54 @@
+using System.Text;
+using CsCheck;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Packets;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Testing;
+
+namespace Hoopwright.Tests.Packets;
+
+public sealed class RandomPlanTests
+{
+    [Fact]
+    public void Ten_thousand_random_plans_all_lay_out() => RandomPlans.Valid.Sample(text =>
+    {
+        PlanReading reading = PlanReader.Read(Encoding.UTF8.GetBytes(text));
+        Assert.True(reading.IsUsable, text + "\n" + string.Join("\n", reading.Diagnostics));
+        LayoutOutcome outcome = TunnelPlanner.LayOut(reading.Plan, new Answers(reading.Plan.Units ?? UnitSystem.UsCustomary));
+        Assert.True(outcome.Tunnel is not null, text + "\n" + string.Join("\n", outcome.Diagnostics));
+        foreach (Member member in outcome.Tunnel!.Members)
+            Assert.True(double.IsFinite(member.CutLength.Metres) && member.CutLength > Length.Zero, $"{text}\n{member.Id} is {member.CutLength.Metres} m");
+        Assert.Equal(outcome.Tunnel.Members.Length, outcome.Tunnel.Members.Select(member => member.Id).Distinct().Count());
+    }, iter: 10_000);
+
+    [Fact]
+    public void Ten_thousand_mangled_plans_give_diagnostics_and_never_an_exception() => RandomPlans.Mangled.Sample(bytes =>
+    {
+        PlanReading reading = PlanReader.Read(bytes);
+        LayoutOutcome outcome = TunnelPlanner.LayOut(reading.Plan, new Answers(UnitSystem.UsCustomary));
+        // Whatever happened to it, there is either a tunnel or a reason.
+        Assert.True(outcome.Tunnel is not null || reading.Diagnostics.Concat(outcome.Diagnostics).Any(found => found.Severity == Severity.Error), Encoding.UTF8.GetString(bytes));
+    }, iter: 10_000);
+
+    [Fact]
+    public void Random_plans_give_complete_results_in_which_everything_adds_up() => RandomPlans.Valid.Sample(text =>
+    {
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(text)));
+        Assert.False(planned.Diagnostics.Any(found => found.Severity == Severity.Error), text + "\n" + string.Join("\n", planned.Diagnostics.Where(found => found.Severity == Severity.Error)));
+        Assert.NotNull(planned.Orders);
+        // Every member is cut: each of its pieces lies on one bar, and together they are as long as it is.
+        var cut = planned.Cuts!.Sheets.SelectMany(sheet => sheet.Bars).SelectMany(bar => bar.Pieces).GroupBy(piece => piece.MemberId).ToDictionary(group => group.Key, group => group.Sum(piece => piece.Length.Metres));
+        foreach (Member member in planned.Tunnel!.Members)
+            Assert.True(Math.Abs(cut[member.Id] - member.CutLength.Metres) < 0.02, $"{text}\n{member.Id}: {cut[member.Id]} of {member.CutLength.Metres} m");
+        foreach (var sheet in planned.Cuts.Sheets)
+        {
+            foreach (var bar in sheet.Bars)
+                Assert.Equal(bar.Stock.Metres, sheet.Trim.Metres + bar.Pieces.Sum(piece => piece.Length.Metres) + bar.KerfLost.Metres + bar.Leftover.Metres, 1e-9);
+        }
+        Assert.Equal(planned.Orders!.Total.Amount, planned.Orders.Lines.Sum(line => line.Extension?.Amount ?? 0));
+        Assert.Equal(planned.Orders.Total.Amount, planned.Orders.Stages.Sum(stage => stage.Cost.Amount));
+        Assert.NotEmpty(ResultsJson.Write(planned));
+    }, iter: 250);
+}
