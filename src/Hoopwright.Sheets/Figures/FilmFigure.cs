@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Pages;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -11,6 +14,8 @@ internal static class FilmFigure
 {
     /// <summary>Rolls on one sheet; more would make them too small to read.</summary>
     private const int PerSheet = 2;
+
+    private const double ListMm = 72;
 
     public static ImmutableArray<Func<string, Drawing>> Sheets(FilmCutPlan film, FigureSheet sheet) =>
     [
@@ -33,23 +38,36 @@ internal static class FilmFigure
     private static void Roll(DrawingBuilder builder, SheetBox room, CutRoll roll, int number, FigureSheet sheet)
     {
         Length width = roll.Offer.Width, length = roll.Offer.Length;
-        Figure figure = builder.Figure(At(Length.Zero, Length.Zero), At(length, width), sheet.Units, room, spareMm: 4);
+        // The list of pieces has a column of its own, so that no name has to fit into a narrow piece.
+        SheetBox drawn = room with { RightMm = room.RightMm - ListMm };
+        Figure figure = builder.Figure(At(Length.Zero, Length.Zero), At(length, width), sheet.Units, drawn, spareMm: 4);
         figure.Caption = FormattableString.Invariant($"Roll {number}: {sheet.Tape(width)} × {sheet.Tape(length)}{(roll.Offer.OnHand ? ", on hand" : "")}");
         figure.On("roll").Rectangle(At(Length.Zero, Length.Zero), At(length, width), LineRole.Outline);
+        List<string> lines = [];
+        int piece = 0;
         foreach (FilmLevel level in roll.Levels)
         {
-            foreach (PlacedPiece piece in level.Pieces)
+            foreach (PlacedPiece placed in level.Pieces)
             {
-                ModelPath outline = ModelPath.Rectangle(At(level.From, piece.Offset), At(level.From + piece.Along, piece.Offset + piece.Across));
+                piece++;
+                ModelPath outline = ModelPath.Rectangle(At(level.From, placed.Offset), At(level.From + placed.Along, placed.Offset + placed.Across));
                 figure.On("pieces").Fill(outline, Ink.FilmTint).Path(outline, LineRole.Dimension, Ink.Film);
-                figure.SurfaceCallout(At(level.From + (piece.Along / 2), piece.Offset + (piece.Across / 2)),
-                    $"{piece.Label}\n{sheet.Tape(piece.Along)} × {sheet.Tape(piece.Across)}", Angle.FromDegrees(80), Angle.FromDegrees(100));
+                string name = piece.ToString(CultureInfo.InvariantCulture);
+                figure.On("numbers").OnPaper((view, pen) => pen.Text(
+                    view.At(At(level.From + (placed.Along / 2), placed.Offset + (placed.Across / 2))).Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold));
+                lines.Add($"{name}  {placed.Label}");
+                lines.Add($"    {sheet.Tape(placed.Along)} × {sheet.Tape(placed.Across)}");
             }
             figure.On("cuts").Line(At(level.To, Length.Zero), At(level.To, width), LineRole.Cut, Ink.Brick);
         }
+        if (roll.Remainder > Length.FromInches(1)) lines.Add($"left on the roll {sheet.Tape(roll.Remainder)}");
         figure.Running(Side.Below, [At(Length.Zero, Length.Zero), .. roll.Marks.Select(mark => At(mark, Length.Zero))], sheet.Tape);
         figure.Overall(Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, width), sheet.Tape);
-        if (roll.Remainder > Length.FromInches(1) && !roll.Levels.IsEmpty)
-            figure.SurfaceCallout(At(length - (roll.Remainder / 2), width * 0.2), $"left on the roll {sheet.Tape(roll.Remainder)}", Angle.FromDegrees(70));
+
+        double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
+        string[] set = [.. lines.SelectMany(line => TextSetter.Lines(line, ListMm - 4, emMm, LetterWeight.Regular))];
+        double leadMm = Math.Min(4.6, (room.HeightMm - 4) / Math.Max(1, set.Length));
+        for (int line = 0; line < set.Length; line++)
+            builder.On("list").Text(new SheetPoint(room.RightMm - ListMm + 4, room.TopMm + 4 + (line * leadMm)), set[line]);
     }
 }

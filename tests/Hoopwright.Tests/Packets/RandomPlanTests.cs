@@ -39,7 +39,9 @@ public sealed class RandomPlanTests
         Assert.False(planned.Diagnostics.Any(found => found.Severity == Severity.Error), text + "\n" + string.Join("\n", planned.Diagnostics.Where(found => found.Severity == Severity.Error)));
         Assert.NotNull(planned.Orders);
         // Every member is cut: each of its pieces lies on one bar, and together they are as long as it is.
-        var cut = planned.Cuts!.Sheets.SelectMany(sheet => sheet.Bars).SelectMany(bar => bar.Pieces).GroupBy(piece => piece.MemberId).ToDictionary(group => group.Key, group => group.Sum(piece => piece.Length.Metres));
+        var cut = planned.Cuts!.Sheets.SelectMany(sheet => sheet.Bars).SelectMany(bar => bar.Pieces.Select(piece => (piece.MemberId, piece.Length.Metres)))
+            .Concat(planned.Cuts.Sheets.SelectMany(sheet => sheet.MadeToLength).Select(need => (need.MemberId, need.Length.Metres)))
+            .GroupBy(piece => piece.MemberId).ToDictionary(group => group.Key, group => group.Sum(piece => piece.Metres));
         foreach (Member member in planned.Tunnel!.Members)
             Assert.True(Math.Abs(cut[member.Id] - member.CutLength.Metres) < 0.02, $"{text}\n{member.Id}: {cut[member.Id]} of {member.CutLength.Metres} m");
         foreach (var sheet in planned.Cuts.Sheets)
