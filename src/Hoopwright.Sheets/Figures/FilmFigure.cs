@@ -53,8 +53,14 @@ internal static class FilmFigure
                 ModelPath outline = ModelPath.Rectangle(At(level.From, placed.Offset), At(level.From + placed.Along, placed.Offset + placed.Across));
                 figure.On("pieces").Fill(outline, Ink.FilmTint).Path(outline, LineRole.Dimension, Ink.Film);
                 string name = piece.ToString(CultureInfo.InvariantCulture);
-                figure.On("numbers").OnPaper((view, pen) => pen.Text(
-                    view.At(At(level.From + (placed.Along / 2), placed.Offset + (placed.Across / 2))).Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold));
+                figure.On("numbers").OnPaper((view, pen) =>
+                {
+                    // A number that would run out of its piece is left to the list, which is in the order of the pieces.
+                    double widthMm = Typeface.Of(LetterWeight.Bold).WidthMm(name, Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm));
+                    if (view.PaperMm(placed.Along) < widthMm + 1 || view.PaperMm(placed.Across) < TextMark.LeastCapitalMm + 1.4) return;
+                    SheetPoint middle = view.At(At(level.From + (placed.Along / 2), placed.Offset + (placed.Across / 2)));
+                    pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold);
+                });
                 lines.Add($"{name}  {placed.Label}");
                 lines.Add($"    {sheet.Tape(placed.Along)} × {sheet.Tape(placed.Across)}");
             }

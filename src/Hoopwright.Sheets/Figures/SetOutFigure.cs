@@ -22,7 +22,7 @@ internal static class SetOutFigure
             : null;
         DrawingBuilder builder = sheet.Start("Set-out", $"Plan of strings, posts, diagonals and batter boards of {sheet.Project}.", number, north);
         Length around = Length.FromFeet(4);
-        Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, spareMm: 4);
+        Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, builder.Room.Inset(0, 17, 0, 0), spareMm: 4);
 
         figure.On("strings").Rectangle(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
         figure.On("strings").Line(At(Length.Zero, span), At(length, Length.Zero), LineRole.Centre).Line(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
@@ -63,15 +63,19 @@ internal static class SetOutFigure
         figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(length, Length.Zero), sheet.Tape);
         figure.Running(Side.Left, [At(Length.Zero, span), .. tunnel.Front.Posts.Select(post => At(Length.Zero, span - post.Centre)), At(Length.Zero, Length.Zero)], sheet.Tape);
         figure.Running(Side.Right, [At(length, span), .. tunnel.Back.Posts.Select(post => At(length, span - post.Centre)), At(length, Length.Zero)], sheet.Tape);
-        // The second diagonal carries the text: near the front corner the triangle takes the room of the first.
-        figure.Along(At(length / 2, span / 2), At(length, span), $"diagonal {sheet.Tape(tunnel.SetOut.Diagonal)}, both alike");
-        builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5),
-            TapeFractions.Set($"3-4-5 check at the front left corner: {sheet.Tape(triangle.Across)} across, {sheet.Tape(triangle.Along)} along, {sheet.Tape(triangle.Diagonal)} between"));
+        // Notes stand over the figure: within it a small tunnel has no room for them.
+        string[] notes =
+        [
+            $"diagonals {sheet.Tape(TapeText.RoundToMark(tunnel.SetOut.Diagonal, sheet.Units))}, both alike",
+            $"3-4-5 check at the front left corner: {sheet.Tape(triangle.Across)} across, {sheet.Tape(triangle.Along)} along, {sheet.Tape(triangle.Diagonal)} between",
+            .. tunnel.SetOut.GroundFall.Metres > 0.005 ? (string[])[$"ground falls {sheet.Tape(tunnel.SetOut.GroundFall)} over the corners"] : [],
+        ];
+        for (int line = 0; line < notes.Length; line++)
+            builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5 + (line * 5)), TapeFractions.Set(notes[line]));
         figure.Label(At(length * 0.72, span * 0.22), "right side");
         figure.Label(At(length * 0.5, span * 0.9), "left side");
         figure.Label(At(Length.FromFeet(3), span * 0.3), "front", bold: true);
         figure.Label(At(length - Length.FromFeet(3), span * 0.5), "back", bold: true);
-        if (tunnel.SetOut.GroundFall.Metres > 0.005) figure.Label(At(length * 0.3, span * 0.12), $"ground falls {sheet.Tape(tunnel.SetOut.GroundFall)} over the corners");
         return builder.Build();
 
         PlanePoint On(TunnelPoint point) => At(point.Y, span - point.X);
