@@ -14,8 +14,9 @@ internal static class BowFigure
     {
         Length span = tunnel.Span, peak = tunnel.Bow.PeakHeight;
         DrawingBuilder builder = sheet.Start("Bow", $"A bow of {sheet.Project} seen along the tunnel, with heights, bends, posts and purlins.", number);
+        var remarks = new Remarks(builder, sheet);
         Length deepest = tunnel.GroundPosts.IsEmpty ? Length.FromInches(8) : tunnel.GroundPosts.Where(post => post.Bow == 1).Max(post => post.Embedment) + Length.FromInches(4);
-        Figure figure = builder.Figure(At(-Length.FromFeet(1.5), -deepest), At(span + Length.FromFeet(1.5), peak), sheet.Units, builder.Room.Inset(0, 17, 0, 0), spareMm: 9);
+        Figure figure = builder.Figure(At(-Length.FromFeet(1.5), -deepest), At(span + Length.FromFeet(1.5), peak), sheet.Units, remarks.Room.Inset(0, 17, 0, 0), spareMm: 9);
         GroundMarks.Ground(figure, -Length.FromFeet(1.5), tunnel.Stations[0].GroundLeft - tunnel.Stations[0].Base, span + Length.FromFeet(1.5),
             tunnel.Stations[0].GroundRight - tunnel.Stations[0].Base, Length.FromInches(5));
 
@@ -31,7 +32,7 @@ internal static class BowFigure
         {
             Length up = tie.Start.Z - tunnel.Stations[1].Base;
             figure.On("tie").Line(At(tie.Start.X, up), At(tie.End.X, up), LineRole.Hidden);
-            figure.Callout(At(span / 2, up), $"tie {sheet.Tape(tie.CutLength)} at {sheet.Tape(up)}", Angle.FromDegrees(-70));
+            remarks.Edge(figure, At(span / 2, up), $"tie {sheet.Tape(tie.CutLength)} at {sheet.Tape(up)}", Angle.FromDegrees(-70));
         }
         foreach (Member hip in tunnel.Members.Where(member => member.Role == MemberRole.HipBoard)) Board(figure, hip, tunnel.Stations[0].Base);
         foreach (Member board in tunnel.Members.Where(member => member.Role == MemberRole.Baseboard)) Board(figure, board, tunnel.Stations[0].Base);
@@ -47,11 +48,12 @@ internal static class BowFigure
             Length ground = right.Centre.Z - tunnel.Stations[0].Base;
             figure.Chain(Side.Right, [At(span, ground - right.Embedment), At(span, ground), At(span, ground + right.Projection)], sheet.Tape);
         }
-        Bends(tunnel, sheet, figure);
+        Bends(tunnel, sheet, remarks, figure);
         string pieces = tunnel.BowPieces == 1 ? "in one piece" : $"in {tunnel.BowPieces} pieces of {sheet.Tape(tunnel.Bow.CentreLine.Length / tunnel.BowPieces)}";
         string[] lines = [$"film line {sheet.Tape(tunnel.Bow.FilmLine.Length)}", $"tube {sheet.Tape(tunnel.Bow.CentreLine.Length)}, {pieces}", tunnel.BowTube.Size];
         for (int line = 0; line < lines.Length; line++)
             builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5 + (line * 5)), TapeFractions.Set(lines[line]));
+        remarks.Write();
         return builder.Build();
     }
 
@@ -82,14 +84,14 @@ internal static class BowFigure
         figure.Marks(Side.Above, places, [.. ordinates.Where(each => each.Across > Length.Zero).Select(each => $"{sheet.Tape(each.Across)} : {sheet.Tape(each.Film)}")]);
     }
 
-    private static void Bends(Tunnel tunnel, FigureSheet sheet, Figure figure)
+    private static void Bends(Tunnel tunnel, FigureSheet sheet, Remarks remarks, Figure figure)
     {
         foreach (PathBend bend in tunnel.Bow.CentreLine.Bends().Take(2))
         {
             if ((bend.From + bend.To) / 2 > (tunnel.Bow.CentreLine.Length / 2) + Length.FromInches(1)) continue;
             // The right half mirrors the left one; its room is free.
             PlanePoint at = tunnel.Bow.Underside.PointAt(tunnel.Bow.Underside.Length - (((bend.From + bend.To) / 2) * (tunnel.Bow.Underside.Length / tunnel.Bow.CentreLine.Length)));
-            figure.Callout(at, $"bend, radius {sheet.Tape(bend.Radius)} at the middle\nof the tube, turns {TapeText.Of(Angle.FromRadians(Math.Abs(bend.Turned.Radians)))}", Angle.FromDegrees(215), Angle.FromDegrees(240));
+            remarks.Edge(figure, at, $"bend, radius {sheet.Tape(bend.Radius)} at the middle\nof the tube, turns {TapeText.Of(Angle.FromRadians(Math.Abs(bend.Turned.Radians)))}", Angle.FromDegrees(215), Angle.FromDegrees(240));
         }
     }
 }

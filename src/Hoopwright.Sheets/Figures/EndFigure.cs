@@ -16,9 +16,10 @@ internal static class EndFigure
         Length span = tunnel.Span, peak = tunnel.Bow.PeakHeight;
         string seen = end.IsFront ? "seen from outside" : "seen from inside";
         DrawingBuilder builder = sheet.Start($"{(end.IsFront ? "Front" : "Back")} end, {seen}", $"The {end.Name} end wall of {sheet.Project}.", number);
+        var remarks = new Remarks(builder, sheet);
         Length deepest = tunnel.Holes.Where(hole => hole.PostId.StartsWith(end.Name, StringComparison.Ordinal)).Select(hole => hole.Depth).DefaultIfEmpty(Length.FromInches(8)).Max() + Length.FromInches(4);
         Length pad = Length.FromFeet(1.5);
-        Figure figure = builder.Figure(At(-pad, -deepest), At(span + pad, peak), sheet.Units, spareMm: 6);
+        Figure figure = builder.Figure(At(-pad, -deepest), At(span + pad, peak), sheet.Units, remarks.Room, spareMm: 6);
         BowStation station = end.IsFront ? tunnel.Stations[0] : tunnel.Stations[^1];
         GroundMarks.Ground(figure, -pad, station.GroundLeft - end.Base, span + pad, station.GroundRight - end.Base, Length.FromInches(5));
         figure.On("bow").Path(Trace(tunnel.Bow.FilmLine), LineRole.Outline).Path(Trace(tunnel.Bow.Underside), LineRole.Outline);
@@ -26,7 +27,7 @@ internal static class EndFigure
         foreach (EndPost post in end.Posts) Post(tunnel, figure, end, post);
         foreach (Member member in tunnel.Members.Where(member => IsOf(member, end))) DrawBoard(figure, member, end.Base);
         foreach (EndBoard board in end.Baseboards) Baseboard(figure, board, end.BaseboardHeight);
-        foreach (DoorOpening door in end.Doors) Door(sheet, figure, door);
+        foreach (DoorOpening door in end.Doors) Door(sheet, remarks, figure, door);
 
         if (!end.Posts.IsEmpty)
         {
@@ -46,9 +47,10 @@ internal static class EndFigure
         }
         if (end.Posts.FirstOrDefault() is { } first && tunnel.Holes.FirstOrDefault(hole => hole.PostId == first.MemberId) is { } hole)
         {
-            figure.Callout(At(first.Centre - (hole.Diameter / 2), first.Ground - (hole.Depth / 2)),
+            remarks.Edge(figure, At(first.Centre - (hole.Diameter / 2), first.Ground - (hole.Depth / 2)),
                 $"hole {sheet.Tape(hole.Diameter)} wide, {sheet.Tape(hole.Depth)} deep,\npost {sheet.Tape(hole.PostDepth)} in; concrete slopes\naway {sheet.Tape(hole.CollarRise)} from the post", Angle.FromDegrees(190), Angle.FromDegrees(170));
         }
+        remarks.Write();
         return builder.Build();
     }
 
@@ -87,7 +89,7 @@ internal static class EndFigure
         figure.On("baseboards").Hatch(outline, Hatch.Wood).Path(outline, LineRole.Outline, Ink.Lumber);
     }
 
-    private static void Door(FigureSheet sheet, Figure figure, DoorOpening door)
+    private static void Door(FigureSheet sheet, Remarks remarks, Figure figure, DoorOpening door)
     {
         foreach (DoorLeaf leaf in door.Leaves)
         {
@@ -102,10 +104,10 @@ internal static class EndFigure
                 figure.On("swing").Line(At(free, low.Up), middle, role, Ink.Film).Line(At(free, high.Up), middle, role, Ink.Film);
             }
         }
-        figure.SurfaceCallout(At(door.Centre + (door.ClearWidth * 0.3), door.ClearHeight * 0.86),
+        remarks.Surface(figure, At(door.Centre + (door.ClearWidth * 0.3), door.ClearHeight * 0.86),
             $"{Kind(door)}\nclear {sheet.Tape(door.ClearWidth)} × {sheet.Tape(door.ClearHeight)}\nrough {sheet.Tape(door.RoughWidth)} post to post", Angle.FromDegrees(20), Angle.FromDegrees(35), Angle.FromDegrees(160));
         if (door.VentHeight > Length.Zero)
-            figure.SurfaceCallout(At(door.Centre + (door.RoughWidth * 0.25), door.HeaderTop + (door.VentHeight / 2)), $"vent {sheet.Tape(door.VentHeight)} clear", Angle.FromDegrees(30), Angle.FromDegrees(150));
+            remarks.Surface(figure, At(door.Centre + (door.RoughWidth * 0.25), door.HeaderTop + (door.VentHeight / 2)), $"vent {sheet.Tape(door.VentHeight)} clear", Angle.FromDegrees(30), Angle.FromDegrees(150));
     }
 
     private static string Kind(DoorOpening door) => door.Kind switch

@@ -12,6 +12,9 @@ namespace Hoopwright.Sheets.Figures;
 /// <param name="Units">Whose scales and tape.</param>
 public sealed record FigureSheet(double WidthMm, double HeightMm, string Project, string Date, UnitSystem Units)
 {
+    /// <summary>True when remarks stand in a column of their own.</summary>
+    internal bool InColumn { get; init; }
+
     /// <summary>A new sheet of the set.</summary>
     internal DrawingBuilder Start(string title, string description, string number, Angle? north = null) =>
         new(title, description, WidthMm, HeightMm, new TitleBlock(Project, number, Date, Units, north));

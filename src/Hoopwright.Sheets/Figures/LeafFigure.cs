@@ -13,8 +13,9 @@ internal static class LeafFigure
     public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number, EndWall end, DoorOpening door, DoorLeaf leaf)
     {
         DrawingBuilder builder = sheet.Start($"Door leaf, {end.Name} end{(door.Leaves.Length > 1 ? $", make {door.Leaves.Length}" : "")}", $"A leaf of {door.Id} of {sheet.Project}.", number);
+        var remarks = new Remarks(builder, sheet);
         Length pad = Length.FromInches(4);
-        Figure figure = builder.Figure(At(-pad, -pad), At(leaf.Width + pad, leaf.Height + pad), sheet.Units, spareMm: 12);
+        Figure figure = builder.Figure(At(-pad, -pad), At(leaf.Width + pad, leaf.Height + pad), sheet.Units, remarks.Room, spareMm: 12);
         Member[] members = [.. leaf.MemberIds.Select(id => tunnel.Members.First(member => member.Id == id))];
         foreach (Member member in members.OrderBy(member => member.Role == MemberRole.LeafBrace ? 0 : 1))
         {
@@ -29,15 +30,16 @@ internal static class LeafFigure
             };
             figure.On(member.Role.ToString()).Fill(outline, Ink.LumberTint).Path(outline, LineRole.Outline, Ink.Lumber);
             // One text per kind: the others are its like.
-            if (member.Id.EndsWith("-stile-right", StringComparison.Ordinal)) figure.SurfaceCallout(At(x1, leaf.Height * 0.62), $"2 stiles {sheet.Tape(member.CutLength)}", Angle.FromDegrees(0));
-            if (member.Id.EndsWith("-rail-middle", StringComparison.Ordinal)) figure.SurfaceCallout(At(x2 - (half * 2), z1), $"3 rails {sheet.Tape(member.CutLength)}", Angle.FromDegrees(-10));
-            if (member.Id.EndsWith("-brace-lower", StringComparison.Ordinal)) figure.SurfaceCallout(At((x1 + x2) / 2, (z1 + z2) / 2), $"2 braces {sheet.Tape(member.CutLength)}, cut to fit;\nfoot at the hinge side", Angle.FromDegrees(-5));
+            if (member.Id.EndsWith("-stile-right", StringComparison.Ordinal)) remarks.Surface(figure, At(x1, leaf.Height * 0.62), $"2 stiles {sheet.Tape(member.CutLength)}", Angle.FromDegrees(0));
+            if (member.Id.EndsWith("-rail-middle", StringComparison.Ordinal)) remarks.Surface(figure, At(x2 - (half * 2), z1), $"3 rails {sheet.Tape(member.CutLength)}", Angle.FromDegrees(-10));
+            if (member.Id.EndsWith("-brace-lower", StringComparison.Ordinal)) remarks.Surface(figure, At((x1 + x2) / 2, (z1 + z2) / 2), $"2 braces {sheet.Tape(member.CutLength)}, cut to fit;\nfoot at the hinge side", Angle.FromDegrees(-5));
         }
         figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(leaf.Width, Length.Zero), sheet.Tape);
         figure.Overall(Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, leaf.Height), sheet.Tape);
         string cover = door.LeafCover switch { LeafCover.Film => "covered with film, wrapped round the edges", LeafCover.Sheet => "covered with rigid sheet", LeafCover.None => "not covered" };
         string hinge = leaf.HingeLeft switch { true => "hinges at the left stile", false => "hinges at the right stile", null => "hangs from rollers at the top rail" };
-        figure.Callout(At(leaf.HingeLeft == false ? leaf.Width : Length.Zero, leaf.Height * 0.85), $"{hinge};\n{cover}", Angle.FromDegrees(leaf.HingeLeft == false ? 10 : 170));
+        remarks.Edge(figure, At(leaf.HingeLeft == false ? leaf.Width : Length.Zero, leaf.Height * 0.85), $"{hinge};\n{cover}", Angle.FromDegrees(leaf.HingeLeft == false ? 10 : 170));
+        remarks.Write();
         return builder.Build();
     }
 

@@ -15,10 +15,11 @@ internal static class SideFigure
         Length length = tunnel.Length, peak = tunnel.Bow.PeakHeight;
         DrawingBuilder builder = sheet.Start($"{(side.IsLeft ? "Left" : "Right")} side, front end on the left",
             $"The {side.Name} side of {sheet.Project} along its length.", number);
+        var remarks = new Remarks(builder, sheet);
         Length deepest = tunnel.GroundPosts.IsEmpty ? Length.FromInches(8) : tunnel.GroundPosts.Max(post => post.Embedment - post.Centre.Z) + Length.FromInches(4);
         Length highest = tunnel.Stations.Max(station => station.Base) + peak;
         Length pad = Length.FromFeet(2);
-        Figure figure = builder.Figure(At(-pad, -deepest), At(length + pad, highest), sheet.Units, spareMm: 6);
+        Figure figure = builder.Figure(At(-pad, -deepest), At(length + pad, highest), sheet.Units, remarks.Room, spareMm: 6);
         GroundMarks.Ground(figure, -pad, GroundAt(tunnel.Stations[0]), length + pad, GroundAt(tunnel.Stations[^1]), Length.FromInches(8));
 
         foreach (GroundPost post in tunnel.GroundPosts.Where(post => post.Left == side.IsLeft))
@@ -55,7 +56,7 @@ internal static class SideFigure
                     {
                         figure.On("braces").Line(At(member.Start.Y, member.Start.Z), At(member.End.Y, member.End.Z), LineRole.Outline);
                         bool atFront = member.End.Y < member.Start.Y;
-                        figure.Callout(At((member.Start.Y + member.End.Y) / 2, (member.Start.Z + member.End.Z) / 2), $"brace {sheet.Tape(member.CutLength)}",
+                        remarks.Edge(figure, At((member.Start.Y + member.End.Y) / 2, (member.Start.Z + member.End.Z) / 2), $"brace {sheet.Tape(member.CutLength)}",
                             Angle.FromDegrees(atFront ? 115 : 65));
                     }
                     break;
@@ -73,10 +74,11 @@ internal static class SideFigure
         figure.Chain(Side.Left, heights.Select(height => At(-pad, height)), sheet.Tape);
         if (side.Kind != SideKind.Fixed)
         {
-            figure.Callout(At(length * 0.42, up + side.HipHeight), $"hip board, middle {sheet.Tape(side.HipHeight)} over the ground line", Angle.FromDegrees(70), Angle.FromDegrees(110));
-            if (side.Kind == SideKind.RollUp) figure.Callout(At(length, tunnel.Stations[^1].Base + side.BaseboardHeight), "roll tube,\nshown down", Angle.FromDegrees(25));
+            remarks.Edge(figure, At(length * 0.42, up + side.HipHeight), $"hip board, middle {sheet.Tape(side.HipHeight)} over the ground line", Angle.FromDegrees(70), Angle.FromDegrees(110));
+            if (side.Kind == SideKind.RollUp) remarks.Edge(figure, At(length, tunnel.Stations[^1].Base + side.BaseboardHeight), "roll tube,\nshown down", Angle.FromDegrees(25));
         }
-        figure.Callout(At(length, tunnel.Stations[^1].Base + (side.BaseboardHeight / 3)), "baseboard,\njoints off\nthe bows", Angle.FromDegrees(-25));
+        remarks.Edge(figure, At(length, tunnel.Stations[^1].Base + (side.BaseboardHeight / 3)), "baseboard,\njoints off\nthe bows", Angle.FromDegrees(-25));
+        remarks.Write();
         return builder.Build();
 
         Length GroundAt(BowStation station) => side.IsLeft ? station.GroundLeft : station.GroundRight;

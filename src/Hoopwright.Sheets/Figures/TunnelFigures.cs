@@ -18,32 +18,42 @@ public static class TunnelFigures
     /// <param name="sheet">Paper, names and units.</param>
     public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, FigureSheet sheet)
     {
-        List<(string Name, Func<string, Drawing> Draw)> wanted =
+        List<(string Name, Func<FigureSheet, string, Drawing> Draw)> wanted =
         [
-            ("set-out", number => SetOutFigure.Draw(tunnel, sheet, number)),
-            ("bow", number => BowFigure.Draw(tunnel, sheet, number)),
-            ("left-side", number => SideFigure.Draw(tunnel, sheet, number, tunnel.Left)),
+            ("set-out", (on, number) => SetOutFigure.Draw(tunnel, on, number)),
+            ("bow", (on, number) => BowFigure.Draw(tunnel, on, number)),
+            ("left-side", (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Left)),
         ];
         if (tunnel.Right.Kind != tunnel.Left.Kind || tunnel.Right.HipHeight != tunnel.Left.HipHeight)
-            wanted.Add(("right-side", number => SideFigure.Draw(tunnel, sheet, number, tunnel.Right)));
+            wanted.Add(("right-side", (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Right)));
         foreach (EndWall end in tunnel.Ends.Where(end => end.Closing != EndClosing.Open))
         {
-            wanted.Add((end.Name + "-end", number => EndFigure.Draw(tunnel, sheet, number, end)));
+            wanted.Add((end.Name + "-end", (on, number) => EndFigure.Draw(tunnel, on, number, end)));
             foreach (DoorOpening door in end.Doors.Where(door => !door.Leaves.IsEmpty))
-                wanted.Add((door.Id + "-leaf", number => LeafFigure.Draw(tunnel, sheet, number, end, door, door.Leaves[0])));
+                wanted.Add((door.Id + "-leaf", (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
         }
         if (film is not null)
         {
             ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);
-            for (int index = 0; index < rolls.Length; index++) wanted.Add((Numbered("film-cuts", index, rolls.Length), rolls[index]));
+            for (int index = 0; index < rolls.Length; index++) {
+                Func<string, Drawing> draw = rolls[index];
+                wanted.Add((Numbered("film-cuts", index, rolls.Length), (_, number) => draw(number)));
+            }
         }
-        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileName(each.Name), each.Draw)));
+        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileName(each.Name), (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
         return
         [
             .. wanted.Select((each, index) => new TunnelFigure(
                 string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{each.Name}"),
-                each.Draw(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
+                Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
         ];
+    }
+
+    /// <summary>The drawing with its remarks beside their parts; in a column where they would collide there.</summary>
+    private static Drawing Clear(Func<FigureSheet, string, Drawing> draw, FigureSheet sheet, string number)
+    {
+        Drawing beside = draw(sheet, number);
+        return Collisions.In(beside).IsEmpty ? beside : draw(sheet with { InColumn = true }, number);
     }
 
     private static string Numbered(string name, int index, int all) => all == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{index + 1}");
