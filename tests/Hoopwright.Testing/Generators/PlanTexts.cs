@@ -1,0 +1,130 @@
+using System.Globalization;
+using CsCheck;
+
+namespace Hoopwright.Testing.Generators;
+
+/// <summary>Random plan documents as text, of sizes that people build.</summary>
+internal static class PlanTexts
+{
+    /// <summary>A document; nearly all can be laid out.</summary>
+    public static Gen<string> Document { get; } =
+        from metric in Gen.Bool
+        from style in Gen.Int[0, 2]
+        let say = new Saying(metric, style)
+        from spanFt in Gen.Int[14, 34]
+        from bays in Gen.Int[3, 24]
+        from bayIn in Gen.Int[36, 72]
+        from sideIn in Gen.Int[42, 66]
+        from rise in Gen.Int[30, 45]
+        let spanIn = spanFt * 12
+        let peakIn = sideIn + (spanIn * rise / 100)
+        from bow in Bow(say, spanIn, sideIn, peakIn)
+        from extra in Gen.Int[0, 30]
+        from bayRule in Any("equal", "lastShort")
+        from frame in FrameParts(say)
+        from site in Site(say)
+        from ground in Ground(say)
+        from front in End(say, spanIn, peakIn)
+        from back in Maybe(End(say, spanIn, peakIn))
+        from left in Side(say, sideIn)
+        from right in Maybe(Side(say, sideIn))
+        select $$"""
+            {
+              "hoopwright": "1.0",
+              "units": "{{(metric ? "metric" : "us")}}",
+              "site": { {{site}} },
+              "frame": {
+                "span": "{{say.Of(spanIn)}}", "length": "{{say.Of((bays * bayIn) + extra)}}",
+                "bowSpacing": "{{say.Of(bayIn)}}", "bays": "{{bayRule}}",
+                "bow": { {{bow}} }{{frame}}
+              },
+              "ground": { {{ground}} },
+              "ends": { "front": { {{front}} }{{(back.Length > 0 ? $", \"back\": {{ {back} }}" : "")}} },
+              "sides": { "left": { {{left}} }{{(right.Length > 0 ? $", \"right\": {{ {right} }}" : "")}} }
+            }
+
+            """;
+
+    private static Gen<string> Any(params string[] words) => Gen.Int[0, words.Length - 1].Select(index => words[index]);
+
+    private static Gen<string> Maybe(Gen<string> some) => Gen.Bool.SelectMany(given => given ? some : Gen.Const(""));
+
+    private static Gen<string> Bow(Saying say, int spanIn, int sideIn, int peakIn)
+    {
+        string heights = $"\"sideHeight\": \"{say.Of(sideIn)}\", \"peakHeight\": \"{say.Of(peakIn)}\"";
+        Gen<string> shoulder = Maybe(Gen.Int[16, 26].Select(radiusIn => $", \"shoulderRadius\": \"{say.Of(radiusIn)}\""));
+        return Gen.OneOf(
+            shoulder.Select(bend => $"\"shape\": \"round\", {heights}{bend}"),
+            shoulder.Select(bend => $"\"shape\": \"gothic\", {heights}{bend}"),
+            shoulder.Select(bend => $"\"shape\": \"peaked\", {heights}{bend}"),
+            Gen.Int[5, 9].Select(count => $"\"shape\": \"offsets\", \"offsets\": [ {Offsets(say, spanIn, sideIn, peakIn, count)} ]"));
+    }
+
+    // The left half of an ellipse on legs.
+    private static string Offsets(Saying say, int spanIn, int sideIn, int peakIn, int count) => string.Join(", ", Enumerable.Range(0, count).Select(index =>
+    {
+        double part = (double)index / (count - 1);
+        double up = sideIn + ((peakIn - sideIn) * Math.Sqrt(1 - ((1 - part) * (1 - part))));
+        return $"{{ \"across\": \"{say.Halves((int)Math.Round(part * spanIn))}\", \"height\": \"{say.Of((int)Math.Round(up))}\" }}";
+    }));
+
+    private static Gen<string> FrameParts(Saying say) =>
+        from purlins in Any("", ", \"purlins\": { \"count\": 1 }", ", \"purlins\": { \"count\": 3 }", ", \"purlins\": { \"count\": 5 }")
+        from braces in Any("", ", \"braces\": { \"corners\": 2, \"bays\": 1 }", ", \"braces\": { \"corners\": 4, \"bays\": 2 }")
+        from tie in Any("", $", \"tie\": {{ \"height\": \"{say.Of(84)}\", \"every\": 2 }}")
+        select purlins + braces + tie;
+
+    private static Gen<string> Site(Saying say) =>
+        from along in Any("0 %", "0.5 %", "1:50", "-2 %")
+        from across in Any("0 %", "1 %", "-1.5 %", "0.02")
+        from tops in Any("level", "followGround")
+        from faces in Any("S", "NNE", "200 deg", "12.5°")
+        from room in Gen.Int[24, 400]
+        select $"\"fallAlong\": \"{along}\", \"fallAcross\": \"{across}\", \"postTops\": \"{tops}\", \"frontFaces\": \"{faces}\", \"roomLeft\": \"{say.Of(room)}\"";
+
+    private static Gen<string> Ground(Saying say) =>
+        from anchor in Any("posts", "boards")
+        from concrete in Any("none", "corners", "cornersAndMiddle", "all")
+        from deep in Gen.Int[24, 36]
+        from more in Gen.Int[1, 8]
+        select $"\"anchor\": \"{anchor}\", \"postConcrete\": \"{concrete}\", \"postEmbedment\": \"{say.Of(deep)}\", \"holeDepth\": \"{say.Of(deep + more)}\"";
+
+    private static Gen<string> Side(Saying say, int sideIn) =>
+        from kind in Any("fixed", "rollUp", "drop")
+        from belowIn in Gen.Int[0, 6]
+        select $"\"kind\": \"{kind}\", \"hipHeight\": \"{say.Of(sideIn - belowIn)}\"";
+
+    private static Gen<string> End(Saying say, int spanIn, int peakIn) => Gen.Frequency(
+        (6, from spacing in Gen.Int[40, 80]
+            from top in Any("bow", "bracket")
+            from doors in Maybe(Door(say, spanIn, peakIn))
+            select $"\"closing\": \"framed\", \"postSpacing\": \"{say.Of(spacing)}\", \"postTop\": \"{top}\", \"doors\": [ {doors} ]"),
+        (1, Gen.Const("\"closing\": \"roofSheet\"")),
+        (1, Gen.Const("\"closing\": \"open\"")));
+
+    private static Gen<string> Door(Saying say, int spanIn, int peakIn) =>
+        from kind in Any("side", "double", "sliding", "overhead")
+        from widthIn in Gen.Int[30, Math.Min(96, spanIn / 3)]
+        from heightIn in Gen.Int[72, Math.Max(73, Math.Min(96, peakIn - 30))]
+        from offIn in Gen.Int[-24, 24]
+        from swing in Any("out", "in")
+        from cover in Any("film", "sheet", "none")
+        select $"{{ \"kind\": \"{kind}\", \"width\": \"{say.Of(widthIn)}\", \"height\": \"{say.Of(heightIn)}\", \"centre\": \"{say.Of((spanIn / 2) + offIn)}\", \"swing\": \"{swing}\", \"leafCover\": \"{cover}\" }}";
+
+    /// <summary>Ways to write a length of so many inches, or of as many times 25 mm.</summary>
+    private readonly record struct Saying(bool Metric, int Style)
+    {
+        public string Of(int inches) => Halves(2 * inches);
+
+        /// <summary>The same from half inches.</summary>
+        public string Halves(int halves) => (Metric, Style) switch
+        {
+            (true, 0) => string.Create(CultureInfo.InvariantCulture, $"{halves * 12.5m} mm"),
+            (true, 1) => string.Create(CultureInfo.InvariantCulture, $"{halves * 0.0125m} m"),
+            (true, _) => string.Create(CultureInfo.InvariantCulture, $"{halves * 1.25m} cm"),
+            (false, 0) => string.Create(CultureInfo.InvariantCulture, $"{halves / 2m} in"),
+            (false, 1) => string.Create(CultureInfo.InvariantCulture, $"{halves / 24}′ {halves / 2 % 12}{(halves % 2 == 1 ? "-1/2" : "")}″"),
+            (false, _) => string.Create(CultureInfo.InvariantCulture, $"{halves / 24} ft {halves % 24 / 2m} in"),
+        };
+    }
+}
