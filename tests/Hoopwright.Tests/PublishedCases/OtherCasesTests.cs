@@ -41,9 +41,9 @@ public class OtherCasesTests
     {
         Length channel = Length.FromMetres(220);
         Assert.Equal(330, ChannelFastening.WireLength(channel, 1, Ratio.FromValue(330.0 / 220)).Metres, 1e-9);
-        Assert.Equal(660, ChannelFastening.Screws(channel, Length.FromMetres(1) / 3));
+        Assert.Equal(660, ChannelFastening.Screws(channel, Length.FromMetres(1) / 3, 0));
 
-        WholeOrder all = WholeOrder.Of(SamplePlans.Simple(rest: "\"cover\": { \"wirePerChannel\": \"1.5\", \"channelScrewSpacing\": \"333.333333 mm\", \"wirePiece\": \"100 ft\", \"order\": \"roofFirst\" }"));
+        WholeOrder all = WholeOrder.Of(SamplePlans.Simple(rest: "\"cover\": { \"wirePerChannel\": \"1.5\", \"channelScrewSpacing\": \"333.333333 mm\", \"channelEndScrews\": 0, \"wirePiece\": \"100 ft\", \"order\": \"roofFirst\" }"));
         double channelM = all.Cover.Runs.Where(run => run.Kind == FasteningKind.Channel).Sum(run => run.Length.Metres * run.Wires);
         Assert.Equal(1.5 * channelM, (double)all.Takeoff.Of(Items.SpringWire).Sum(line => line.Quantity), 1e-6);
         int runs = all.Cover.Runs.Count(run => run.Kind == FasteningKind.Channel);
