@@ -23,6 +23,7 @@ public sealed partial class DiagnosticsPageTests
     [InlineData("plan.missing-field")]
     [InlineData("plan.missing")]
     [InlineData("bow.bend-too-tight")]
+    [InlineData("bow.peak-below-shoulder")]
     [InlineData("ends.door.does-not-fit")]
     [InlineData("frame.purlins.none")]
     [InlineData("cover.film-on-pvc")]
@@ -68,7 +69,7 @@ public sealed partial class DiagnosticsPageTests
         return codes;
     }
 
-    [GeneratedRegex(@"\b(?:Diagnostic|new|Error|Warn|Add|Refuse|Ask)\(\s*""(?<code>[a-z][a-z0-9-]*(?:\.[a-z0-9-]+)+)"",")]
+    [GeneratedRegex(@"(?:\b(?:Diagnostic|new|Error|Warn|Add|Refuse|Ask)|[?:] )\(\s*""(?<code>[a-z][a-z0-9-]*(?:\.[a-z0-9-]+)+)"",")]
     private static partial Regex Written();
 
     [GeneratedRegex(@"\bcode \+ ""(?<ending>\.[a-z0-9.-]+)""")]
