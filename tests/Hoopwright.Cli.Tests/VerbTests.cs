@@ -1,0 +1,135 @@
+using System.Text.Json;
+using Hoopwright.Cli.Verbs;
+using Hoopwright.Testing;
+
+namespace Hoopwright.Cli.Tests;
+
+public sealed class VerbTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("hoopwright").FullName;
+
+    public static TheoryData<string> Examples { get; } = [.. SamplePlans.GoodExamples];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Results_are_one_json_document_and_nothing_else(string name)
+    {
+        (int code, string output, _) = Run("results", Example(name), "--json");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        foreach (string section in (string[])["site", "frame", "ground", "ends", "cover", "takeoff", "orders", "cuts", "assumptions", "diagnostics"])
+            Assert.True(document.RootElement.TryGetProperty(section, out _), section);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void A_packet_is_written_and_says_where(string name)
+    {
+        (int code, string output, _) = Run("packet", Example(name), "--out", folder, "--date", "2026-03-01");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("packet.pdf", output, StringComparison.Ordinal);
+        Assert.Equal("%PDF"u8.ToArray(), File.ReadAllBytes(Path.Combine(folder, "packet.pdf"))[..4]);
+        Assert.NotEmpty(Directory.GetFiles(Path.Combine(folder, "drawings"), "*.svg"));
+        Assert.Empty(Directory.GetFiles(folder, "*.part", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public void A_zip_holds_the_packet_in_one_file()
+    {
+        Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--zip", "--paper", "a4").Code);
+        Assert.Equal([Path.Combine(folder, "packet.zip")], Directory.GetFiles(folder));
+    }
+
+    [Fact]
+    public void A_wrong_plan_ends_with_one_and_its_diagnostics()
+    {
+        (int code, string output, _) = Run("check", Example("wrong"), "--json");
+        Assert.Equal(ExitCode.InputErrors, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.Contains(document.RootElement.EnumerateArray(), found => found.GetProperty("severity").GetString() == "error");
+        Assert.Equal(ExitCode.InputErrors, Run("packet", Example("wrong"), "--out", folder).Code);
+        Assert.Empty(Directory.GetFileSystemEntries(folder));
+    }
+
+    [Theory]
+    [InlineData("paket")]
+    [InlineData("check")]
+    [InlineData("packet", "plan.json", "--paper", "legal")]
+    [InlineData("packet", "plan.json", "--date", "yesterday")]
+    public void Wrong_usage_ends_with_two(params string[] args)
+    {
+        (int code, _, string messages) = Run(args);
+        Assert.Equal(ExitCode.WrongUsage, code);
+        Assert.Contains("--help", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_is_named()
+    {
+        (int code, _, string messages) = Run("check", Path.Combine(folder, "none.json"));
+        Assert.Equal(ExitCode.InputErrors, code);
+        Assert.Contains("none.json", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_new_plan_is_written_once_and_makes_a_packet()
+    {
+        string plan = Path.Combine(folder, "mine.json");
+        Assert.Equal(ExitCode.Done, Run("new", "--shape", "round", plan).Code);
+        Assert.Equal(ExitCode.InputErrors, Run("new", plan).Code);
+        Assert.Equal(ExitCode.Done, Run("packet", plan, "--out", Path.Combine(folder, "packet")).Code);
+    }
+
+    [Fact]
+    public void Explain_tells_value_formula_source_and_assumptions()
+    {
+        (int code, string output, _) = Run("explain", Example("gothic-26ft"), "ground.holes[0].volume");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("ft³", output, StringComparison.Ordinal);
+        Assert.Contains("geometry", output, StringComparison.Ordinal);
+        (int missing, _, string messages) = Run("explain", Example("gothic-26ft"), "ground.hole");
+        Assert.Equal(ExitCode.WrongUsage, missing);
+        Assert.Contains("ground.holes[0].", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_schema_is_json()
+    {
+        (int code, string output, _) = Run("schema");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.Equal("object", document.RootElement.GetProperty("type").GetString());
+    }
+
+    [Fact]
+    public void Help_shows_examples()
+    {
+        (int code, string output, _) = Run("packet", "--help");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("hoopwright packet my-tunnel.json", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_dash_reads_standard_input()
+    {
+        (int code, string output, _) = Run(SamplePlans.ExampleBytes("round-14ft"), "results", "-", "--only", "frame.bow.pieces");
+        Assert.Equal((ExitCode.Done, "2"), (code, output.Trim()));
+    }
+
+    [Fact]
+    public void Messages_carry_no_colour_unless_asked() => Assert.DoesNotContain('\u001b', Run("check", Example("wrong")).Output);
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private static string Example(string name) => Path.Combine(SamplePlans.Root, "examples", name + ".json");
+
+    private static (int Code, string Output, string Messages) Run(params string[] args) => Run([], args);
+
+    private static (int Code, string Output, string Messages) Run(byte[] input, params string[] args)
+    {
+        using var output = new StringWriter();
+        using var messages = new StringWriter();
+        int code = CommandTree.Run(args, new Terminal { Out = output, Messages = messages, Input = () => new MemoryStream(input), Colour = false, Interactive = false });
+        return (code, output.ToString(), messages.ToString());
+    }
+}
