@@ -11,7 +11,7 @@ public static class RandomPlans
     public static Gen<string> Valid { get; } =
         from metric in Gen.Bool
         from shape in Gen.Int[0, 3]
-        // Within what film rolls and lumber are sold for: larger tunnels are a diagnostic, not a plan that can be built.
+            // Within what film rolls and lumber are sold for: larger tunnels are a diagnostic, not a plan that can be built.
         from spanFt in Gen.Int[11, 30]
         from lengthFt in Gen.Int[10, 110]
         from spacingFt in Gen.Double[3, 6]

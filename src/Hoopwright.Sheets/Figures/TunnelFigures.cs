@@ -35,7 +35,8 @@ public static class TunnelFigures
         if (film is not null)
         {
             ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);
-            for (int index = 0; index < rolls.Length; index++) {
+            for (int index = 0; index < rolls.Length; index++)
+            {
                 Func<string, Drawing> draw = rolls[index];
                 wanted.Add((Numbered("film-cuts", index, rolls.Length), (_, number) => draw(number)));
             }

@@ -132,7 +132,7 @@ public sealed class MeasuredBowTests
                 double corner = Math.IEEERemainder((curve.Segments[i].DirectionAt(Length.Zero) - curve.Segments[i - 1].DirectionAt(curve.Segments[i - 1].Length)).Radians, Math.Tau);
                 Assert.True(corner <= 1e-7, $"turns back {corner}");
             }
-// Every point is a joint of the curve.
+            // Every point is a joint of the curve.
             PlaneVector[] joints = [.. curve.Segments.Select(segment => segment.StartM), curve.Segments[^1].EndM];
             Assert.All(points, point => Assert.Contains(joints, joint => (joint - point).SizeM < 1e-9));
         });
