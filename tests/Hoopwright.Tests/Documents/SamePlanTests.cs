@@ -10,8 +10,9 @@ public sealed class SamePlanTests
 {
     private const double ToleranceM = 1e-9;
 
+    // A measured table of heights need not be the same from both sides, and the mirroring here leaves it as it is.
     [Fact]
-    public void A_mirrored_plan_without_doors_gives_the_same_pieces() => Generate.ValidPlan.Sample(plan =>
+    public void A_mirrored_plan_without_doors_gives_the_same_pieces() => Generate.ValidPlan.Where(plan => plan.Frame.Bow.Shape != BowKind.Offsets).Sample(plan =>
     {
         Plan closed = plan with { Ends = plan.Ends with { Front = plan.Ends.Front with { Doors = [] }, Back = plan.Ends.Back is { } back ? back with { Doors = [] } : null } };
         AssertSame(Pieces(closed), Pieces(Mirrored(closed)));
