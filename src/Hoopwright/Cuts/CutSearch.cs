@@ -20,7 +20,8 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
 {
     private const int MostWays = 4000;
     private const int MostJobs = 40;
-    private const long LeastShare = 1_000_000;
+    private const int FewestJobs = 20;
+    private const long StepsAJob = 5_000_000;
 
     private static readonly ImmutableArray<int> LayoutsKept = [12, 8, 5, 3, 2, 1];
 
@@ -43,8 +44,9 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
                 .OrderBy(way => way.Item2).ThenBy(way => way.way.Pieces),
         ];
 
-        // The effort is for the whole search: a share to compare the ways, all of it for the one chosen.
-        var share = new CutEffort(Math.Max(LeastShare, effort.Steps / MostJobs));
+        // The effort is for the whole search: half of it to compare the ways, the rest for the one chosen.
+        int jobs = (int)Math.Clamp(effort.Steps / 2 / StepsAJob, FewestJobs, MostJobs);
+        var share = new CutEffort(effort.Steps / 2 / jobs);
         List<(Way Way, CutPlan Plan)> tried = [];
         int best = 0;
         decimal untriedBound = decimal.MaxValue;
@@ -52,7 +54,7 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         {
             // A hair under the bound, which is a sum of doubles.
             decimal safeBound = Reachable(Math.Max(0, (decimal)(bound * (1 - 1e-9)) - 0.0001m));
-            if (tried.Count > 0 && ((tried[best].Plan.Found && safeBound >= tried[best].Plan.Cost.Amount) || tried.Count == MostJobs))
+            if (tried.Count > 0 && ((tried[best].Plan.Found && safeBound >= tried[best].Plan.Cost.Amount) || tried.Count == jobs))
             {
                 untriedBound = safeBound;
                 break;
@@ -62,7 +64,7 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         }
         if (ways.Count > 1 && !tried[best].Plan.Proven)
         {
-            CutPlan again = Cutter.Solve(Job(single, tried[best].Way), effort);
+            CutPlan again = Cutter.Solve(Job(single, tried[best].Way), new CutEffort(effort.Steps / 2));
             tried[best] = (tried[best].Way, again.Cost <= tried[best].Plan.Cost ? again : tried[best].Plan);
         }
         decimal cost = tried[best].Plan.Cost.Amount;

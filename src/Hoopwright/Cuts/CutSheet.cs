@@ -70,27 +70,3 @@ public sealed record CutSheet
     /// <summary>How many stock pieces of one length, bought or on hand.</summary>
     public int BarsOf(Length length, bool onHand) => Bars.Count(bar => bar.Stock == length && bar.OnHand == onHand);
 }
-
-/// <summary>One way of cutting a stock piece.</summary>
-/// <param name="Number">Its number on the sheet, from 1.</param>
-/// <param name="Bars">The bars cut so; at least one.</param>
-public sealed record CutSheetPattern(int Number, ImmutableArray<CutBar> Bars)
-{
-    /// <summary>The first bar cut so; the others differ in the numbers of their pieces alone.</summary>
-    public CutBar First => Bars[0];
-
-    /// <summary>How many bars are cut so.</summary>
-    public int Times => Bars.Length;
-}
-
-/// <summary>A setting of the saw stop.</summary>
-/// <param name="Length">From blade to stop.</param>
-/// <param name="Pieces">The numbers of the pieces cut against it.</param>
-public sealed record SawStop(Length Length, ImmutableArray<string> Pieces);
-
-/// <summary>A joint in a run.</summary>
-/// <param name="MemberId">The run.</param>
-/// <param name="At">Distance of the joint from the start of the run.</param>
-/// <param name="Before">Number of the piece before it.</param>
-/// <param name="After">Number of the piece after it.</param>
-public sealed record RunJoint(string MemberId, Length At, string Before, string After);
