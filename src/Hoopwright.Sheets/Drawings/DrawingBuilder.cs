@@ -63,14 +63,23 @@ public sealed class DrawingBuilder
     public Drawing Build()
     {
         List<Mark> drawn = [.. marks];
-        List<(ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes)> placed = [.. figures.Select(figure => figure.DrawInto(drawn))];
-        DrawingScale? scale = placed.Count == 0 ? null : placed[0].View.Scale;
+        // A sheet has one scale, so that its scale bar is true of everything on it.
+        DrawingScale? scale = figures.Count == 0 ? null : figures.Select(figure => figure.LargestScale()).MaxBy(largest => largest.Denominator);
+        List<(ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes)> placed = [.. figures.Select(figure => figure.DrawInto(drawn, scale!))];
         if (block is not null)
             TitleStrip.Draw(drawn, Frame, block, title, scale);
 
         Taken taken = new(Room);
         foreach (Mark mark in drawn)
             taken.Add(mark);
+        foreach ((Figure figure, ModelView view) in figures.Zip(placed.Select(each => each.View)))
+        {
+            foreach (PlanePoint target in figure.Targets)
+                taken.Reserve(view.At(target));
+        }
+
+        foreach (NoteRequest note in notes)
+            taken.Reserve(note.Target);
         FigureNotes placer = new(taken, drawn);
         foreach ((ModelView view, IReadOnlyList<Action<ModelView, FigureNotes>> asked) in placed)
         {

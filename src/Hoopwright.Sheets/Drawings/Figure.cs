@@ -13,6 +13,7 @@ public sealed class Figure
     private readonly List<Action<ModelView, List<Mark>>> strokes = [];
     private readonly List<RowRequest> rows = [];
     private readonly List<Action<ModelView, FigureNotes>> notes = [];
+    private readonly List<PlanePoint> targets = [];
     private readonly PlanePoint low, high;
     private readonly SheetBox room;
     private readonly UnitSystem units;
@@ -21,7 +22,7 @@ public sealed class Figure
     internal Figure(PlanePoint low, PlanePoint high, SheetBox room, UnitSystem units, double spareMm) =>
         (this.low, this.high, this.room, this.units, this.spareMm) = (low, high, room, units, spareMm);
 
-    /// <summary>A name under the figure with its scale, for sheets with more than one; null for none.</summary>
+    /// <summary>A name under the figure, for sheets with more than one; null for none.</summary>
     public string? Caption { get; set; }
 
     /// <summary>A pen on a layer.</summary>
@@ -67,6 +68,7 @@ public sealed class Figure
     /// <summary>The radius of an arc, its arrow on the arc at a point and pointing from the centre.</summary>
     public Figure Radius(PlanePoint centre, PlanePoint onArc, string text)
     {
+        targets.Add(onArc);
         notes.Add((view, placer) => placer.Radius(view.At(centre), view.At(onArc), text));
         return this;
     }
@@ -91,6 +93,7 @@ public sealed class Figure
     private Figure Note(PlanePoint target, string text, NoteKind kind, ImmutableArray<Angle> towards, bool bold)
     {
         ImmutableArray<double> directions = towards.IsDefaultOrEmpty ? [Math.PI / 4] : [.. towards.Select(angle => angle.Radians)];
+        targets.Add(target);
         notes.Add((view, placer) => placer.Note(new NoteRequest(text, view.At(target), kind, directions, bold)));
         return this;
     }
@@ -107,35 +110,44 @@ public sealed class Figure
         return this;
     }
 
-    /// <summary>Settles scale and place, and draws: lines first, then rows, into the marks; returns how its notes are to be placed.</summary>
-    internal (ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes) DrawInto(List<Mark> marks)
+    /// <summary>What the notes point at.</summary>
+    internal IReadOnlyList<PlanePoint> Targets => targets;
+
+    /// <summary>The largest standard scale at which the figure and its rows fit their room; the smallest there is when none does.</summary>
+    internal DrawingScale LargestScale()
     {
-        double captionMm = Caption is null ? 0 : 9;
-        SheetBox inner = room.Inset(spareMm, spareMm, spareMm, spareMm + captionMm);
-        ModelView view = new(DrawingScale.Of(units)[^1], default);
-        RowPlacer placed = new(default, room);
-        SheetBox box = default;
         foreach (DrawingScale scale in DrawingScale.Of(units))
         {
-            view = ModelView.At(scale, low, high, inner);
-            // The rows' depth depends on the scale and the place depends on the depth: lay them once to learn the depth.
-            RowPlacer probe = LayRows(view, Bounds(view));
-            SheetBox left = inner.Inset(probe.DepthMm(Side.Left), probe.DepthMm(Side.Above), probe.DepthMm(Side.Right), probe.DepthMm(Side.Below));
-            view = ModelView.At(scale, low, high, left);
-            box = Bounds(view);
-            placed = LayRows(view, box);
-            if (box.WidthMm <= left.WidthMm && box.HeightMm <= left.HeightMm && room.Holds(WithRows(box, placed)))
-                break;
+            (_, SheetBox box, RowPlacer placed, SheetBox left) = LaidOut(scale);
+            if (box.WidthMm <= left.WidthMm && box.HeightMm <= left.HeightMm && room.Holds(WithRows(box, placed))) return scale;
         }
 
+        return DrawingScale.Of(units)[^1];
+    }
+
+    /// <summary>Draws at a scale: lines first, then rows, into the marks. The notes come later, when all else is known.</summary>
+    internal (ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes) DrawInto(List<Mark> marks, DrawingScale scale)
+    {
+        (ModelView view, SheetBox box, RowPlacer placed, _) = LaidOut(scale);
         foreach (Action<ModelView, List<Mark>> stroke in strokes)
             stroke(view, marks);
         marks.AddRange(placed.Marks);
         if (Caption is { } caption)
             new Pen("captions", marks).Text(
-                new SheetPoint(room.Middle.XMm, WithRows(box, placed).BottomMm + 7), $"{caption}   {view.Scale.Name}",
-                TextAlign.Middle, 2.8, Fonts.LetterWeight.Bold);
+                new SheetPoint(box.Middle.XMm, WithRows(box, placed).BottomMm + 7), caption, TextAlign.Middle, 2.8, Fonts.LetterWeight.Bold);
         return (view, notes);
+    }
+
+    private (ModelView View, SheetBox Box, RowPlacer Rows, SheetBox Left) LaidOut(DrawingScale scale)
+    {
+        SheetBox inner = room.Inset(spareMm, spareMm, spareMm, spareMm + (Caption is null ? 0 : 9));
+        ModelView view = ModelView.At(scale, low, high, inner);
+        // The rows' depth depends on the scale and the place depends on the depth: lay them once to learn the depth.
+        RowPlacer probe = LayRows(view, Bounds(view));
+        SheetBox left = inner.Inset(probe.DepthMm(Side.Left), probe.DepthMm(Side.Above), probe.DepthMm(Side.Right), probe.DepthMm(Side.Below));
+        view = ModelView.At(scale, low, high, left);
+        SheetBox box = Bounds(view);
+        return (view, box, LayRows(view, box), left);
     }
 
     private SheetBox Bounds(ModelView view) => SheetBox.AroundAll([view.At(low), view.At(high)]);

@@ -6,7 +6,7 @@ namespace Hoopwright.Sheets.Drawings;
 /// <summary>Places the notes of a figure once everything else is drawn: slanting dimensions, radii, angles, callouts, labels.</summary>
 internal sealed class FigureNotes
 {
-    private const double BaseMm = 0.9;
+    private const double BaseMm = 1.2;
     private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private readonly Taken taken;
     private readonly List<Mark> marks;
@@ -43,18 +43,23 @@ internal sealed class FigureNotes
 
     internal void Along(SheetPoint from, SheetPoint to, string text)
     {
-        TextMark? chosen = null;
-        foreach (double part in (double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.35, 0.65, 0.25, 0.75])
+        TextMark[] trials = [.. AlongTrials(from, to, text)];
+        // Where there is no clear place, a thin line may stop short of the text, but no text and no edge may meet it.
+        Add(Array.Find(trials, IsFree) ?? Array.Find(trials, IsReadable) ?? trials[0]);
+    }
+
+    private static IEnumerable<TextMark> AlongTrials(SheetPoint from, SheetPoint to, string text)
+    {
+        foreach (double further in (double[])[0, 4, 8])
         {
-            foreach (double off in (double[])[BaseMm, -BaseMm - (Typeface.CapitalEm * EmMm)])
+            for (int step = 0; step <= 18; step++)
             {
-                TextMark trial = Beside(from, to, text, part, off);
-                if (chosen is null || (!IsFree(chosen) && IsFree(trial)))
-                    chosen = trial;
+                // From the middle outward, by turns to either end.
+                double part = 0.5 + (0.05 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1));
+                yield return Beside(from, to, text, part, BaseMm + further);
+                yield return Beside(from, to, text, part, -BaseMm - further - (Typeface.CapitalEm * EmMm));
             }
         }
-
-        Add(chosen!);
     }
 
     internal void Radius(SheetPoint centre, SheetPoint onArc, string text)
@@ -103,10 +108,12 @@ internal sealed class FigureNotes
         };
     }
 
-    private bool IsFree(TextMark text)
+    private bool IsFree(TextMark text) => IsReadable(text) && taken.IsFreeOfThinLines(text.Box.Grown(-0.45));
+
+    private bool IsReadable(TextMark text)
     {
         TurnedBox box = text.Box.Grown(-0.45);
-        return taken.IsFreeOfTexts(box) && taken.IsFreeOfEdges(box) && taken.IsFreeOfThinLines(box);
+        return taken.IsFreeOfTexts(box) && taken.IsFreeOfEdges(box);
     }
 
     private void Stroke(SheetPoint from, SheetPoint to) => Add(new LineMark(RowPlacer.Layer, SheetPath.Through(from, to), LineRole.Dimension));

@@ -9,7 +9,7 @@ namespace Hoopwright.Sheets.Drawings;
 internal sealed class NotePlacer
 {
     internal const string Layer = "notes";
-    private const double ShelfMm = 2.5, LeadingEm = 1.3;
+    private const double ShelfMm = 2.5, LeadingEm = 1.3, ApartMm = 0.9, OnEdgeCost = 1000, OnThinLineCost = 60, ThroughTextCost = 500;
     private static readonly double[] DistancesMm = [8, 11, 14, 18, 23, 29, 36, 44, 53, 64, 77, 92];
     private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private readonly Taken taken;
@@ -19,6 +19,7 @@ internal sealed class NotePlacer
 
     internal void Place(NoteRequest note)
     {
+        taken.Release(note.Target);
         if (note.Kind == NoteKind.Label)
             PlaceLabel(note);
         else
@@ -29,20 +30,10 @@ internal sealed class NotePlacer
     {
         (double widthMm, double heightMm, string[] lines) = Measure(note);
         (double Cost, SheetPoint Elbow, bool IsRight)? best = null;
-        foreach ((double distance, double direction, double whim) in Candidates(note))
-        {
-            SheetPoint elbow = note.Target.Away(distance, direction);
-            bool isRight = Math.Cos(direction) >= -1e-9;
-            SheetPoint shelf = elbow.Moved(isRight ? ShelfMm : -ShelfMm, 0);
-            TurnedBox box = TurnedBox.Of(BoxAt(shelf, isRight, widthMm, heightMm));
-            if (!taken.IsFreeOfTexts(box) || taken.RunsThroughText(note.Target, elbow) || taken.RunsThroughText(elbow, shelf))
-                continue;
-            SheetPoint clear = note.Target.Away(0.6, direction);
-            double cost = distance + whim + taken.Disturbance(clear, elbow) + taken.Disturbance(elbow, shelf)
-                + (taken.IsFreeOfEdges(box) ? 0 : 400) + (taken.IsFreeOfThinLines(box) ? 0 : 60);
-            if (best is null || cost < best.Value.Cost - 1e-9)
-                best = (cost, elbow, isRight);
-        }
+        Try(Candidates(note));
+        // Where all places nearby are bad, any clear place on the sheet is better, however long its leader.
+        if (best is null || best.Value.Cost >= ThroughTextCost)
+            Try(Everywhere(note));
 
         (_, SheetPoint bend, bool right) = best ?? (0, note.Target.Away(DistancesMm[0], note.DirectionsRad[0]), true);
         SheetPoint end = bend.Moved(right ? ShelfMm : -ShelfMm, 0);
@@ -54,6 +45,25 @@ internal sealed class NotePlacer
             Add(new FillMark(Layer, SheetPath.Circle(note.Target, 0.55), Ink.Black));
         SheetBox paper = BoxAt(end, right, widthMm, heightMm);
         Write(lines, new SheetPoint(right ? paper.LeftMm : paper.RightMm, paper.TopMm), right ? TextAlign.Start : TextAlign.End, note.IsBold);
+
+        void Try(IEnumerable<(double DistanceMm, double DirectionRad, double Whim)> places)
+        {
+            foreach ((double distance, double direction, double whim) in places)
+            {
+                SheetPoint elbow = note.Target.Away(distance, direction);
+                bool isRight = Math.Cos(direction) >= -1e-9;
+                SheetPoint shelf = elbow.Moved(isRight ? ShelfMm : -ShelfMm, 0);
+                TurnedBox box = TurnedBox.Of(BoxAt(shelf, isRight, widthMm, heightMm));
+                if (!taken.IsFreeOfTexts(box.Grown(ApartMm)))
+                    continue;
+                SheetPoint clear = note.Target.Away(0.6, direction);
+                double cost = distance + whim + taken.Disturbance(clear, elbow) + taken.Disturbance(elbow, shelf)
+                    + (taken.RunsThroughText(note.Target, elbow) || taken.RunsThroughText(elbow, shelf) ? ThroughTextCost : 0)
+                    + (taken.IsFreeOfEdges(box) ? 0 : OnEdgeCost) + (taken.IsFreeOfThinLines(box) ? 0 : OnThinLineCost);
+                if (best is null || cost < best.Value.Cost - 1e-9)
+                    best = (cost, elbow, isRight);
+            }
+        }
     }
 
     private void PlaceLabel(NoteRequest note)
@@ -67,8 +77,8 @@ internal sealed class NotePlacer
             TurnedBox turned = TurnedBox.Of(box);
             if (best is not null && !taken.IsFreeOfTexts(turned))
                 continue;
-            double cost = distance + whim + (taken.IsFreeOfTexts(turned) ? 0 : 4000) + (taken.IsFreeOfEdges(turned) ? 0 : 400)
-                + (taken.IsFreeOfThinLines(turned) ? 0 : 60);
+            double cost = distance + whim + (taken.IsFreeOfTexts(turned) ? 0 : 4000) + (taken.IsFreeOfEdges(turned) ? 0 : OnEdgeCost)
+                + (taken.IsFreeOfThinLines(turned) ? 0 : OnThinLineCost);
             if (best is null || cost < best.Value.Cost - 1e-9)
                 best = (cost, box);
         }
@@ -93,6 +103,20 @@ internal sealed class NotePlacer
         }
     }
 
+    /// <summary>Places on a grid over the whole room.</summary>
+    private IEnumerable<(double DistanceMm, double DirectionRad, double Whim)> Everywhere(NoteRequest note)
+    {
+        const double StepMm = 3;
+        for (double y = taken.Room.TopMm; y <= taken.Room.BottomMm; y += StepMm)
+        {
+            for (double x = taken.Room.LeftMm; x <= taken.Room.RightMm; x += StepMm)
+            {
+                SheetPoint elbow = new(x, y);
+                yield return (note.Target.DistanceMm(elbow), note.Target.DirectionRad(elbow), 10);
+            }
+        }
+    }
+
     private static (double WidthMm, double HeightMm, string[] Lines) Measure(NoteRequest note)
     {
         string[] lines = [.. TapeFractions.Set(note.Text).Split('\n')];
@@ -112,12 +136,13 @@ internal sealed class NotePlacer
     {
         for (int line = 0; line < lines.Length; line++)
         {
-            Add(new TextMark(Layer, top.Moved(0, EmMm * (Typeface.RiseEm + (LeadingEm * line))), lines[line])
+            TextMark text = new(Layer, top.Moved(0, EmMm * (Typeface.RiseEm + (LeadingEm * line))), lines[line])
             {
                 Align = align,
                 Weight = isBold ? LetterWeight.Bold : LetterWeight.Regular,
-                Clears = true,
-            });
+            };
+            // On a plain tint the letters stand as they are; a white patch is only for lines and textures under them.
+            Add(text with { Clears = taken.IsDrawnOver(text.Box) });
         }
     }
 

@@ -10,8 +10,8 @@ namespace Hoopwright.Sheets.Drawings;
 internal sealed class RowPlacer
 {
     internal const string Layer = "dimensions";
-    private const double FirstMm = 4, PitchMm = 7.5, NearLineMm = 2.5, BaseMm = 0.9, OverMm = 1.5, OffPointMm = 1.2, TickMm = 1.1;
-    private const double OutMm = 6.5, BetweenMm = 1.5, TurnedGapMm = 0.4;
+    private const double FirstMm = 4, PitchMm = 7.5, NearLineMm = 2.5, BaseMm = 1.2, OverMm = 1.5, OffPointMm = 1.2, TickMm = 1.1;
+    private const double OutMm = 6.5, BetweenMm = 2.4, TurnedGapMm = 0.4;
     private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private readonly SheetBox figure, room;
     private readonly List<Mark> marks = [];
@@ -29,8 +29,24 @@ internal sealed class RowPlacer
         SheetPoint[] points = [.. row.Points.Select(view.At)];
         string[] texts = [.. row.Texts.Select(TapeFractions.Set)];
         double[] along = [.. points.Select(point => Along(row.Side, point))];
-        if (row.IsRunning || !TryChain(row, points, along, texts))
-            Running(row, points, along, texts);
+        int before = marks.Count;
+        double depth = depthMm[(int)row.Side];
+        // At a corner two rows may want the same place: the later one then goes further out.
+        for (int step = 0; step <= 12; step++)
+        {
+            marks.RemoveRange(before, marks.Count - before);
+            depthMm[(int)row.Side] = depth + (step * PitchMm / 2);
+            if (row.IsRunning || !TryChain(row, points, along, texts))
+                Running(row, points, along, texts);
+            if (!Overlaps(before))
+                break;
+        }
+    }
+
+    private bool Overlaps(int from)
+    {
+        TurnedBox[] earlier = [.. marks.Take(from).OfType<TextMark>().Select(text => text.Box)];
+        return marks.Skip(from).OfType<TextMark>().Any(text => Array.Exists(earlier, box => box.Meets(text.Box)));
     }
 
     private bool TryChain(RowRequest row, SheetPoint[] points, double[] along, string[] texts)

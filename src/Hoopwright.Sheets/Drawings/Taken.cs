@@ -4,11 +4,15 @@ namespace Hoopwright.Sheets.Drawings;
 internal sealed class Taken
 {
     private const double ClearanceMm = 0.5;
-    private readonly SheetBox room;
     private readonly List<(TurnedBox Box, SheetBox Bounds)> texts = [];
     private readonly Segments edges = new(), thin = new(), leaders = new();
+    private readonly List<SheetBox> textures = [];
+    private readonly List<SheetPoint> targets = [];
 
-    internal Taken(SheetBox room) => this.room = room;
+    internal Taken(SheetBox room) => Room = room;
+
+    /// <summary>The part of the paper that texts may stand on.</summary>
+    internal SheetBox Room { get; }
 
     internal void Add(Mark mark)
     {
@@ -23,17 +27,26 @@ internal sealed class Taken
             case LineMark { Role: LineRole.Hidden or LineRole.Centre or LineRole.Dimension } line:
                 thin.Add(line.Layer, line.Path.Flattened());
                 break;
+            case HatchMark hatch:
+                textures.Add(SheetBox.AroundAll(hatch.Path.Flattened()));
+                break;
         }
     }
 
+    /// <summary>Keeps texts off a point that a later note will point at.</summary>
+    internal void Reserve(SheetPoint target) => targets.Add(target);
+
+    /// <summary>The point's own note is being placed.</summary>
+    internal void Release(SheetPoint target) => targets.Remove(target);
+
     internal void AddLeader(IReadOnlyList<SheetPoint> points) => leaders.Add("", points);
 
-    /// <summary>True when a text could stand here without leaving its room and without touching another text.</summary>
+    /// <summary>True when a text could stand here without leaving its room, touching another text or hiding what a note points at.</summary>
     internal bool IsFreeOfTexts(TurnedBox box)
     {
         TurnedBox grown = box.Grown(ClearanceMm);
         SheetBox bounds = grown.Bounds;
-        return room.Holds(bounds) && !texts.Exists(text => text.Bounds.Meets(bounds) && text.Box.Meets(grown));
+        return Room.Holds(bounds) && !targets.Exists(target => grown.IsCutBy(target, target.Moved(0.01, 0))) && !texts.Exists(text => text.Bounds.Meets(bounds) && text.Box.Meets(grown));
     }
 
     /// <summary>True when no visible edge runs through the box.</summary>
@@ -43,10 +56,14 @@ internal sealed class Taken
     internal bool IsFreeOfThinLines(TurnedBox box) =>
         thin.Cutting(box.Grown(ClearanceMm)) is null && leaders.Cutting(box.Grown(ClearanceMm)) is null;
 
+    /// <summary>True when a line or a texture lies under the box.</summary>
+    internal bool IsDrawnOver(TurnedBox box) =>
+        !IsFreeOfEdges(box) || !IsFreeOfThinLines(box) || textures.Exists(texture => texture.Meets(box.Bounds));
+
     /// <summary>True when a line would run through a text.</summary>
     internal bool RunsThroughText(SheetPoint from, SheetPoint to) => texts.Exists(text => text.Box.Grown(0.3).IsCutBy(from, to));
 
     /// <summary>How much a line through here would disturb: edges, thin lines and, most of all, other leaders crossed.</summary>
     internal double Disturbance(SheetPoint from, SheetPoint to) =>
-        (5 * edges.Crossings(from, to)) + (2 * thin.Crossings(from, to)) + (30 * leaders.Crossings(from, to));
+        (5 * edges.Crossings(from, to)) + (6 * thin.Crossings(from, to)) + (30 * leaders.Crossings(from, to));
 }

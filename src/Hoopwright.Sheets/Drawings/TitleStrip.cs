@@ -15,9 +15,9 @@ internal static class TitleStrip
     {
         Pen pen = new(Layer, marks);
         SheetBox strip = frame with { TopMm = frame.BottomMm - HeightMm };
-        double barEnd = strip.LeftMm + BarCellMm, northEnd = barEnd + NorthCellMm, sheetStart = strip.RightMm - SheetCellMm;
+        double barEnd = strip.LeftMm + BarCellMm, northEnd = block.North is null ? barEnd : barEnd + NorthCellMm, sheetStart = strip.RightMm - SheetCellMm;
         pen.Path(SheetPath.Rectangle(frame), LineRole.Cut).Line(new(strip.LeftMm, strip.TopMm), new(strip.RightMm, strip.TopMm), LineRole.Cut);
-        foreach (double x in (double[])[barEnd, northEnd, sheetStart])
+        foreach (double x in ((double[])[barEnd, northEnd, sheetStart]).Distinct())
             pen.Line(new(x, strip.TopMm), new(x, strip.BottomMm), LineRole.Dimension);
 
         if (scale is not null)

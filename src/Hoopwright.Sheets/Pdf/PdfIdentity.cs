@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -25,10 +24,6 @@ internal static partial class PdfIdentity
 
         text = FontTag().Replace(text, match => tags[match.Value]);
         text = Identity().Replace(text, match => Zeroed(match.Value));
-        int links = 0;
-        text = LinkName().Replace(text, _ => (++links).ToString("x8", CultureInfo.InvariantCulture) + "-0000-0000-0000-000000000000");
-        // The moment a link was made says nothing; what the file says of its own date stands in its information.
-        text = LinkMoment().Replace(text, "20000101000000");
         text = MadeBy().Replace(text, "\n");
         string digest = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(text)));
         string asUuid = $"{digest[..8]}-{digest[8..12]}-{digest[12..16]}-{digest[16..20]}-{digest[20..32]}".ToLowerInvariant();
@@ -43,12 +38,6 @@ internal static partial class PdfIdentity
 
     [GeneratedRegex(@"(?<=(Document|Instance)ID>uuid:)[0-9a-f-]{36}|(?<=/ID ?\[ ?(<[0-9A-F]{32}>)? ?<)[0-9A-F]{32}(?=>)", RegexOptions.CultureInvariant)]
     private static partial Regex Identity();
-
-    [GeneratedRegex(@"(?<=/Type/Annot/NM\()[0-9a-f-]{36}(?=\))", RegexOptions.CultureInvariant)]
-    private static partial Regex LinkName();
-
-    [GeneratedRegex(@"(?<=/Type/Annot/NM\([0-9a-f-]{36}\)/M\(D:)[0-9]{14}", RegexOptions.CultureInvariant)]
-    private static partial Regex LinkMoment();
 
     /// <summary>A remark behind the last offset that names the machine's runtime.</summary>
     [GeneratedRegex(@"(?<=>>)% Created with PDFsharp[^\r\n]*\r?\n", RegexOptions.CultureInvariant)]

@@ -3,6 +3,7 @@ using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using PdfSharp.Pdf.Annotations;
 
 namespace Hoopwright.Sheets.Pdf;
 
@@ -33,7 +34,12 @@ public static class PdfWriter
         for (int index = 0; index < sheets.Length; index++)
         {
             foreach (PdfLink link in sheets[index].Links.IsDefault ? [] : sheets[index].Links)
-                document.Pages[index].AddDocumentLink(Area(link.Area, document.Pages[index]), link.PageNumber);
+            {
+                PdfLinkAnnotation annotation = document.Pages[index].AddDocumentLink(Area(link.Area, document.Pages[index]), link.PageNumber);
+                // A random name and the machine's own time; both are optional (PDF 1.7, table 164).
+                annotation.Elements.Remove("/NM");
+                annotation.Elements.Remove("/M");
+            }
         }
 
         using MemoryStream stream = new();
