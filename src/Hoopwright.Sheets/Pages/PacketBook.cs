@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
-using Hoopwright.Sheets.Pdf;
-using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Pages;
 
@@ -11,10 +8,9 @@ namespace Hoopwright.Sheets.Pages;
 /// Sets the pages of a document one after another: cover, chapters with text and tables, drawings. Contents, page numbers
 /// and bookmarks follow from what was set.
 /// </summary>
-public sealed class PacketBook
+public sealed partial class PacketBook
 {
     private const double MarginMm = 18, BodyEmMm = 3.9, LeadMm = 5.2, SmallEmMm = 3.5, SmallLeadMm = 4.6, HeadEmMm = 5.6, TitleEmMm = 10;
-    private const double CellPadMm = 1.2;
     private const string Layer = "page";
 
     private readonly Paper paper;
@@ -72,11 +68,15 @@ public sealed class PacketBook
     /// <summary>A paragraph.</summary>
     public PacketBook Paragraph(string text)
     {
-        foreach (string line in TextSetter.Lines(text, TextWidthMm, BodyEmMm, LetterWeight.Regular))
+        ImmutableArray<string> lines = TextSetter.Lines(text, TextWidthMm, BodyEmMm, LetterWeight.Regular);
+        for (int line = 0; line < lines.Length; line++)
         {
-            Need(LeadMm);
-            Line(line, BodyEmMm, LeadMm, LetterWeight.Regular);
+            // No line of a paragraph stands alone at the foot or the head of a page.
+            int together = line == 0 ? (lines.Length <= 3 ? lines.Length : 2) : line == lines.Length - 2 ? 2 : 1;
+            Need(together * LeadMm);
+            Line(lines[line], BodyEmMm, LeadMm, LetterWeight.Regular);
         }
+
         topMm += 1.6;
         return this;
     }
@@ -84,10 +84,13 @@ public sealed class PacketBook
     /// <summary>A list of points.</summary>
     public PacketBook Points(IEnumerable<string> points)
     {
-        foreach (string point in points)
+        ImmutableArray<ImmutableArray<string>> all = [.. points.Select(point => TextSetter.Lines(point, TextWidthMm - 6, BodyEmMm, LetterWeight.Regular))];
+        for (int point = 0; point < all.Length; point++)
         {
-            ImmutableArray<string> lines = TextSetter.Lines(point, TextWidthMm - 6, BodyEmMm, LetterWeight.Regular);
-            Need(lines.Length * LeadMm);
+            ImmutableArray<string> lines = all[point];
+            // The last two points stay together, so that none begins a page alone.
+            double nextMm = point == all.Length - 2 ? (all[point + 1].Length * LeadMm) + 1 : 0;
+            Need((lines.Length * LeadMm) + nextMm);
             Pen().Fill(SheetPath.Circle(new SheetPoint(MarginMm + 1.6, topMm + (LeadMm / 2)), 0.6), Ink.Black);
             foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Regular, 6);
             topMm += 1;
@@ -110,32 +113,6 @@ public sealed class PacketBook
         return this;
     }
 
-    /// <summary>A table. Its headings are repeated on every page; a row is never parted unless it is taller than a page.</summary>
-    public PacketBook Table(Table table)
-    {
-        double[] widthsMm = Widths(table);
-        // A heading stays with the head of its table and the first row.
-        double firstMm = table.Rows.IsEmpty ? 0 : HeightMm(Wrapped(table.Rows[0], widthsMm));
-        HeadingOver(table.Title, HeightMm(Wrapped(Head(table), widthsMm)) + firstMm);
-        TableHead(table, widthsMm);
-        foreach (TableRow row in table.Rows)
-        {
-            ImmutableArray<ImmutableArray<string>> cells = Wrapped(row, widthsMm);
-            double heightMm = HeightMm(cells);
-            if (topMm + heightMm > FloorMm)
-            {
-                NewPage();
-                TableHead(table, widthsMm);
-            }
-            if (row.IsTotal) Pen().Line(new SheetPoint(MarginMm, topMm), new SheetPoint(MarginMm + TextWidthMm, topMm), LineRole.Outline);
-            Row(table, cells, widthsMm, row.IsTotal ? LetterWeight.Bold : LetterWeight.Regular);
-            topMm += heightMm;
-            Pen().Line(new SheetPoint(MarginMm, topMm), new SheetPoint(MarginMm + TextWidthMm, topMm), LineRole.Texture, Ink.Zinc);
-        }
-        topMm += 4;
-        return this;
-    }
-
     /// <summary>A drawing on a page of its own, the page turned as the drawing lies.</summary>
     public PacketBook Figure(Drawing drawing)
     {
@@ -146,34 +123,6 @@ public sealed class PacketBook
         foreach (Mark mark in drawing.Marks) Current.Marks.Add(Moved(mark, (wide - drawing.WidthMm) / 2, Paper.DrawingMarginMm));
         topMm = double.MaxValue;
         return this;
-    }
-
-    /// <summary>The finished pages.</summary>
-    public ImmutableArray<PdfSheet> Pages()
-    {
-        ImmutableArray<PdfLink> links = Contents();
-        var pages = ImmutableArray.CreateBuilder<PdfSheet>(sheets.Count);
-        for (int index = 0; index < sheets.Count; index++)
-        {
-            Sheet sheet = sheets[index];
-            List<Mark> marks = [.. sheet.Marks];
-            Pen foot = new("footer", marks);
-            double baseMm = sheet.HighMm - 7;
-            foot.Text(new SheetPoint(10, baseMm), Shortened(running, 70));
-            foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), "Do not scale from a screen; check the scale bar", TextAlign.Middle);
-            foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {sheets.Count}"), TextAlign.End);
-            pages.Add(new PdfSheet(
-                new Drawing
-                {
-                    Title = sheet.Bookmark ?? running,
-                    Description = sheet.Description,
-                    WidthMm = sheet.WideMm,
-                    HeightMm = sheet.HighMm,
-                    Marks = [.. marks],
-                },
-                sheet.Bookmark, index == 0 ? links : []));
-        }
-        return pages.MoveToImmutable();
     }
 
     private static string Shortened(string text, double widthMm)
@@ -194,26 +143,6 @@ public sealed class PacketBook
         TextMark text => text with { Anchor = text.Anchor.Moved(rightMm, downMm) },
         _ => mark,
     };
-
-    private ImmutableArray<PdfLink> Contents()
-    {
-        if (sheets.Count == 0 || sheets[0].ContentsTopMm is not { } atMm) return [];
-        List<Mark> marks = sheets[0].Marks;
-        Pen pen = new("contents", marks);
-        var links = ImmutableArray.CreateBuilder<PdfLink>();
-        // Many drawings run in two columns so that the list stays on the cover.
-        double lead = Math.Min(LeadMm + 0.6, (FloorMm - atMm) / Math.Max(1, entries.Count));
-        foreach ((string title, int page, bool isChapter) in entries)
-        {
-            double indent = isChapter ? 0 : 6;
-            LetterWeight weight = isChapter ? LetterWeight.Bold : LetterWeight.Regular;
-            pen.Text(new SheetPoint(MarginMm + indent, atMm + 4), Shortened(title, TextWidthMm - 26), TextAlign.Start, 2.6, weight);
-            pen.Text(new SheetPoint(MarginMm + TextWidthMm, atMm + 4), page.ToString(CultureInfo.InvariantCulture), TextAlign.End, 2.6, weight);
-            links.Add(new PdfLink(new SheetBox(MarginMm, atMm, MarginMm + TextWidthMm, atMm + lead), page));
-            atMm += lead;
-        }
-        return links.ToImmutable();
-    }
 
     private void NewPage()
     {
@@ -239,19 +168,6 @@ public sealed class PacketBook
         if (text.Length > 0) Current.Marks.Add(new TextMark(Layer, anchor, text) { EmMm = emMm, Weight = weight, Align = align });
     }
 
-    private double[] Widths(Table table)
-    {
-        double sum = table.Columns.Sum(column => column.Share);
-        return [.. table.Columns.Select(column => TextWidthMm * column.Share / sum)];
-    }
-
-    private static ImmutableArray<ImmutableArray<string>> Wrapped(TableRow row, double[] widthsMm) =>
-        [.. row.Cells.Select((cell, index) => TextSetter.Lines(cell, widthsMm[index] - (2 * CellPadMm), SmallEmMm, row.IsTotal ? LetterWeight.Bold : LetterWeight.Regular))];
-
-    private static TableRow Head(Table table) => new([.. table.Columns.Select(column => column.Name)], true);
-
-    private static double HeightMm(ImmutableArray<ImmutableArray<string>> cells) => (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * CellPadMm) - 0.6;
-
     private void HeadingOver(string title, double followingMm)
     {
         const double LeadMm = 8;
@@ -259,38 +175,6 @@ public sealed class PacketBook
         Need((lines.Length * LeadMm) + 3 + followingMm);
         topMm += 3;
         foreach (string line in lines) Line(line, HeadEmMm, LeadMm, LetterWeight.Bold);
-    }
-
-    private void TableHead(Table table, double[] widthsMm)
-    {
-        ImmutableArray<ImmutableArray<string>> cells = Wrapped(Head(table), widthsMm);
-        double heightMm = HeightMm(cells);
-        Pen().Fill(SheetPath.Rectangle(new SheetBox(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm)), Ink.ZincTint);
-        Row(table, cells, widthsMm, LetterWeight.Bold);
-        topMm += heightMm;
-        Pen().Line(new SheetPoint(MarginMm, topMm), new SheetPoint(MarginMm + TextWidthMm, topMm), LineRole.Outline);
-    }
-
-    private void Row(Table table, ImmutableArray<ImmutableArray<string>> cells, double[] widthsMm, LetterWeight weight)
-    {
-        double leftMm = MarginMm;
-        for (int column = 0; column < cells.Length; column++)
-        {
-            TextAlign align = table.Columns[column].Align;
-            double anchorMm = align switch
-            {
-                TextAlign.Start => leftMm + CellPadMm,
-                TextAlign.Middle => leftMm + (widthsMm[column] / 2),
-                TextAlign.End => leftMm + widthsMm[column] - CellPadMm,
-            };
-            double lineMm = topMm + CellPadMm;
-            foreach (string line in cells[column])
-            {
-                Write(line, new SheetPoint(anchorMm, lineMm + (SmallLeadMm * 0.68)), SmallEmMm, weight, align);
-                lineMm += SmallLeadMm;
-            }
-            leftMm += widthsMm[column];
-        }
     }
 
     /// <summary>A page being set.</summary>
@@ -307,5 +191,12 @@ public sealed class PacketBook
         public string Description { get; set; } = "";
 
         public double? ContentsTopMm { get; set; }
+
+        public Sheet Copy()
+        {
+            Sheet copy = new(WideMm, HighMm) { Bookmark = Bookmark, Description = Description, ContentsTopMm = ContentsTopMm };
+            copy.Marks.AddRange(Marks);
+            return copy;
+        }
     }
 }

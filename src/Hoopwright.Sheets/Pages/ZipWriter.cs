@@ -26,8 +26,3 @@ public static class ZipWriter
         return stream.ToArray();
     }
 }
-
-/// <summary>A file of the packet.</summary>
-/// <param name="Name">Its path in the folder, with forward slashes.</param>
-/// <param name="Bytes">What it holds.</param>
-public sealed record PacketFile(string Name, ImmutableArray<byte> Bytes);

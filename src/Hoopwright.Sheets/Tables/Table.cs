@@ -8,15 +8,3 @@ namespace Hoopwright.Sheets.Tables;
 /// <param name="Columns">Its columns.</param>
 /// <param name="Rows">Its rows; each has a cell per column.</param>
 public sealed record Table(string Name, string Title, ImmutableArray<Column> Columns, ImmutableArray<TableRow> Rows);
-
-/// <summary>A row of a table.</summary>
-/// <param name="Cells">Its cells, one per column.</param>
-/// <param name="IsTotal">True for a row that sums others up: set in bold.</param>
-public sealed record TableRow(ImmutableArray<string> Cells, bool IsTotal = false)
-{
-    /// <summary>A row of cells.</summary>
-    public static TableRow Of(params ImmutableArray<string> cells) => new(cells);
-
-    /// <summary>A row that sums others up.</summary>
-    public static TableRow Total(params ImmutableArray<string> cells) => new(cells, true);
-}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Pdf;
+
+namespace Hoopwright.Sheets.Pages;
+
+/// <content>Contents, footers and the finished pages.</content>
+public sealed partial class PacketBook
+{
+    private const double ContentsLeadMm = LeadMm + 0.6;
+
+    /// <summary>The finished pages. Contents that do not fit on the cover go on over pages after it.</summary>
+    public ImmutableArray<PdfSheet> Pages()
+    {
+        List<Sheet> all = [.. sheets.Select(sheet => sheet.Copy())];
+        List<ImmutableArray<PdfLink>> links = Contents(all);
+        ImmutableArray<PdfSheet>.Builder pages = ImmutableArray.CreateBuilder<PdfSheet>(all.Count);
+        for (int index = 0; index < all.Count; index++)
+        {
+            Sheet sheet = all[index];
+            Pen foot = new("footer", sheet.Marks);
+            double baseMm = sheet.HighMm - 7;
+            foot.Text(new SheetPoint(10, baseMm), Shortened(running, 70));
+            foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), "Do not scale from a screen; check the scale bar", TextAlign.Middle);
+            foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {all.Count}"), TextAlign.End);
+            Drawing page = new()
+            {
+                Title = sheet.Bookmark ?? running,
+                Description = sheet.Description,
+                WidthMm = sheet.WideMm,
+                HeightMm = sheet.HighMm,
+                Marks = [.. sheet.Marks],
+            };
+            pages.Add(new PdfSheet(page, sheet.Bookmark, index < links.Count ? links[index] : []));
+        }
+
+        return pages.MoveToImmutable();
+    }
+
+    /// <summary>Writes the contents on the first pages, putting in as many as it takes, and returns the links of each.</summary>
+    private List<ImmutableArray<PdfLink>> Contents(List<Sheet> all)
+    {
+        if (all.Count == 0 || all[0].ContentsTopMm is not { } firstTopMm) return [];
+        int onCover = (int)((FloorMm - firstTopMm) / ContentsLeadMm), onPage = (int)((FloorMm - MarginMm) / ContentsLeadMm);
+        int added = Math.Max(0, entries.Count - onCover + onPage - 1) / onPage;
+        for (int page = 0; page < added; page++)
+            all.Insert(1 + page, new Sheet(paper.ShortMm, paper.LongMm));
+
+        List<ImmutableArray<PdfLink>> links = [];
+        for (int page = 0, next = 0; page <= added; page++)
+        {
+            int count = Math.Min(page == 0 ? onCover : onPage, entries.Count - next);
+            links.Add([.. entries.Skip(next).Take(count).Select((entry, line) =>
+                Entry(new Pen("contents", all[page].Marks), entry.Title, entry.Page + added, entry.IsChapter, (page == 0 ? firstTopMm : MarginMm) + (line * ContentsLeadMm)))]);
+            next += count;
+        }
+
+        return links;
+    }
+
+    private PdfLink Entry(Pen pen, string title, int page, bool isChapter, double atMm)
+    {
+        LetterWeight weight = isChapter ? LetterWeight.Bold : LetterWeight.Regular;
+        pen.Text(new SheetPoint(MarginMm + (isChapter ? 0 : 6), atMm + 4), Shortened(title, TextWidthMm - 26), TextAlign.Start, 2.6, weight);
+        pen.Text(new SheetPoint(MarginMm + TextWidthMm, atMm + 4), page.ToString(CultureInfo.InvariantCulture), TextAlign.End, 2.6, weight);
+        return new PdfLink(new SheetBox(MarginMm, atMm, MarginMm + TextWidthMm, atMm + ContentsLeadMm), page);
+    }
+}
