@@ -37,7 +37,7 @@ public sealed partial class PacketBook
 
     /// <summary>
     /// Widths of the columns. Where all fit without a break each gets what it needs and the rest goes by their shares;
-    /// else each gets its longest word and the rest goes to those that need more.
+    /// else the longest columns are broken, never within a word while there is room for it.
     /// </summary>
     private double[] Widths(Table table)
     {
@@ -54,10 +54,22 @@ public sealed partial class PacketBook
             }
         }
 
-        double spare = TextWidthMm - whole.Sum(), shares = table.Columns.Sum(column => column.Share), room = TextWidthMm - least.Sum(), wish = whole.Sum() - least.Sum();
+        double spare = TextWidthMm - whole.Sum(), shares = table.Columns.Sum(column => column.Share);
         if (spare >= 0) return [.. whole.Select((width, column) => width + (spare * table.Columns[column].Share / shares))];
-        if (room >= 0) return [.. least.Select((width, column) => width + (room * (whole[column] - width) / wish))];
-        return [.. least.Select(width => TextWidthMm * width / least.Sum())];
+        if (least.Sum() > TextWidthMm) return [.. least.Select(width => TextWidthMm * width / least.Sum())];
+
+        // One limit for all, as large as the page allows: short columns stay whole and only long ones are broken.
+        double low = 0, high = TextWidthMm;
+        for (int halving = 0; halving < 40; halving++)
+        {
+            double limit = (low + high) / 2;
+            if (Limited(limit).Sum() <= TextWidthMm) low = limit;
+            else high = limit;
+        }
+
+        return [.. Limited(low)];
+
+        IEnumerable<double> Limited(double limit) => whole.Select((width, column) => Math.Max(least[column], Math.Min(width, limit)));
     }
 
     /// <summary>The row whole; in parts when it is taller than a page.</summary>
