@@ -9,10 +9,10 @@ internal static class CoverFormats
 {
     public static PlanFormat<FilmRoll> FilmRoll { get; } = new(
         Quantity<FilmRoll, Length>(
-            "width", PlanQuantities.Length.Within("1 ft", "200 ft", "0.31 m", "60 m"),
+            "width", PlanQuantities.Length.Within("1 ft", "200 ft", "0.31 m", "60 m").Like("36 ft", "11 m"),
             roll => roll.Width, (roll, value) => roll with { Width = value }, required: true),
         Quantity<FilmRoll, Length>(
-            "length", PlanQuantities.Length.Within("1 ft", "5000 ft", "0.31 m", "1500 m"),
+            "length", PlanQuantities.Length.Within("1 ft", "5000 ft", "0.31 m", "1500 m").Like("100 ft", "30 m"),
             roll => roll.Length, (roll, value) => roll with { Length = value }, required: true),
         Quantity<FilmRoll, Money>("price", Price, roll => roll.Price, (roll, value) => roll with { Price = value }),
         Count<FilmRoll>("limit", 0, 1_000_000, roll => roll.Limit, (roll, value) => roll with { Limit = value }));
@@ -20,7 +20,7 @@ internal static class CoverFormats
     public static PlanFormat<Cover> Cover { get; } = new(
         Count<Cover>("layers", 1, 2, cover => cover.Layers, (cover, value) => cover with { Layers = value }),
         Quantity<Cover, Length>(
-            "thickness", PlanQuantities.FilmThickness.Within("1 mil", "100 mil", "0.03 mm", "2.5 mm"),
+            "thickness", PlanQuantities.FilmThickness.Within("1 mil", "100 mil", "0.03 mm", "2.5 mm").Like("6 mil", "0.15 mm"),
             cover => cover.Thickness, (cover, value) => cover with { Thickness = value }),
         Choice<Cover, CoverOrder>("order", cover => cover.Order, (cover, value) => cover with { Order = value }),
         Groups<Cover, FilmRoll>("rolls", FilmRoll, cover => cover.Rolls, (cover, value) => cover with { Rolls = value }),
@@ -32,18 +32,18 @@ internal static class CoverFormats
         Quantity<Cover, Length>("endWorking", Allowance, cover => cover.EndWorking, (cover, value) => cover with { EndWorking = value }),
         Quantity<Cover, Length>("endSide", Allowance, cover => cover.EndSide, (cover, value) => cover with { EndSide = value }),
         Quantity<Cover, Length>(
-            "cutStep", PlanQuantities.Length.Within("1/16 in", "240 in", "2 mm", "6000 mm"),
+            "cutStep", PlanQuantities.Length.Within("1/16 in", "240 in", "2 mm", "6000 mm").Like("12 in", "100 mm"),
             cover => cover.CutStep, (cover, value) => cover with { CutStep = value }),
         Quantity<Cover, Length>("battenFirst", Fastening, cover => cover.BattenFirst, (cover, value) => cover with { BattenFirst = value }),
         Quantity<Cover, Length>("battenSpacing", Fastening, cover => cover.BattenSpacing, (cover, value) => cover with { BattenSpacing = value }),
         Quantity<Cover, Length>(
             "channelScrewSpacing", Fastening, cover => cover.ChannelScrewSpacing, (cover, value) => cover with { ChannelScrewSpacing = value }),
         Quantity<Cover, Ratio>(
-            "wirePerChannel", PlanQuantities.Ratio.Within("0.5", "5"), cover => cover.WirePerChannel, (cover, value) => cover with { WirePerChannel = value }),
+            "wirePerChannel", PlanQuantities.Ratio.Within("0.5", "5").Like("1", "1"), cover => cover.WirePerChannel, (cover, value) => cover with { WirePerChannel = value }),
         Quantity<Cover, Length>("channelStick", Stick, cover => cover.ChannelStick, (cover, value) => cover with { ChannelStick = value }),
         Quantity<Cover, Length>("wirePiece", Stick, cover => cover.WirePiece, (cover, value) => cover with { WirePiece = value }),
         Quantity<Cover, Length>(
-            "temporaryWireSpacing", PlanQuantities.Length.Within("6 in", "600 in", "160 mm", "15000 mm"),
+            "temporaryWireSpacing", PlanQuantities.Length.Within("6 in", "600 in", "160 mm", "15000 mm").Like("48 in", "1200 mm"),
             cover => cover.TemporaryWireSpacing, (cover, value) => cover with { TemporaryWireSpacing = value }),
         YesNo<Cover>("endsOnBow", cover => cover.EndsOnBow, (cover, value) => cover with { EndsOnBow = value }),
         Quantity<Cover, Length>("curtainEndAllowance", Allowance, cover => cover.CurtainEndAllowance, (cover, value) => cover with { CurtainEndAllowance = value }),

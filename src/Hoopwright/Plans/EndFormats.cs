@@ -11,44 +11,44 @@ internal static class EndFormats
         Choice<Ground, AnchorKind>("anchor", ground => ground.Anchor, (ground, value) => ground with { Anchor = value }),
         Group<Ground, Tube>("postTube", FrameFormats.Tube, ground => ground.PostTube, (ground, value) => ground with { PostTube = value }),
         Quantity<Ground, Length>(
-            "postLength", PlanQuantities.Length.Within("12 in", "360 in", "310 mm", "9000 mm"),
+            "postLength", PlanQuantities.Length.Within("12 in", "360 in", "310 mm", "9000 mm").Like("72 in", "1800 mm"),
             ground => ground.PostLength, (ground, value) => ground with { PostLength = value }),
         Quantity<Ground, Length>("postEmbedment", Depths, ground => ground.PostEmbedment, (ground, value) => ground with { PostEmbedment = value }),
         Choice<Ground, PostConcrete>("postConcrete", ground => ground.PostConcrete, (ground, value) => ground with { PostConcrete = value }),
         Quantity<Ground, Length>("holeDiameter", Hole, ground => ground.HoleDiameter, (ground, value) => ground with { HoleDiameter = value }),
         Quantity<Ground, Length>("holeDepth", Depths, ground => ground.HoleDepth, (ground, value) => ground with { HoleDepth = value }),
         Quantity<Ground, Length>(
-            "collarRise", PlanQuantities.Length.Within("0 in", "12 in", "0 mm", "300 mm"),
+            "collarRise", PlanQuantities.Length.Within("0 in", "12 in", "0 mm", "300 mm").Like("1 in", "25 mm"),
             ground => ground.CollarRise, (ground, value) => ground with { CollarRise = value }),
         Count<Ground>("hangersPerLeg", 0, 20, ground => ground.HangersPerLeg, (ground, value) => ground with { HangersPerLeg = value }),
         Group<Ground, Board>("baseboard", FrameFormats.Board, ground => ground.Baseboard, (ground, value) => ground with { Baseboard = value }),
         Quantity<Ground, Mass>(
-            "bagMass", PlanQuantities.Mass.Within("10 lb", "200 lb", "5 kg", "90 kg"), ground => ground.BagMass, (ground, value) => ground with { BagMass = value }));
+            "bagMass", PlanQuantities.Mass.Within("10 lb", "200 lb", "5 kg", "90 kg").Like("80 lb", "25 kg"), ground => ground.BagMass, (ground, value) => ground with { BagMass = value }));
 
     public static PlanFormat<Door> Door { get; } = new(
         Choice<Door, DoorKind>("kind", door => door.Kind, (door, value) => door with { Kind = value }),
         Quantity<Door, Length>(
-            "width", PlanQuantities.Length.Within("1 ft", "60 ft", "0.31 m", "18.2 m"), door => door.Width, (door, value) => door with { Width = value }),
+            "width", PlanQuantities.Length.Within("1 ft", "60 ft", "0.31 m", "18.2 m").Like("3 ft", "0.9 m"), door => door.Width, (door, value) => door with { Width = value }),
         Quantity<Door, Length>(
-            "height", PlanQuantities.Length.Within("1 ft", "40 ft", "0.31 m", "12 m"), door => door.Height, (door, value) => door with { Height = value }),
+            "height", PlanQuantities.Length.Within("1 ft", "40 ft", "0.31 m", "12 m").Like("7 ft", "2.1 m"), door => door.Height, (door, value) => door with { Height = value }),
         Quantity<Door, Length>("centre", Across, door => door.Centre, (door, value) => door with { Centre = value }),
         Choice<Door, DoorSwing>("swing", door => door.Swing, (door, value) => door with { Swing = value }),
         Choice<Door, LeafCover>("leafCover", door => door.LeafCover, (door, value) => door with { LeafCover = value }),
         Group<Door, Board>("leafBoard", FrameFormats.Board, door => door.LeafBoard, (door, value) => door with { LeafBoard = value }),
         Quantity<Door, Length>(
-            "gap", PlanQuantities.Length.Within("0 in", "3 in", "0 mm", "75 mm"), door => door.Gap, (door, value) => door with { Gap = value }),
+            "gap", PlanQuantities.Length.Within("0 in", "3 in", "0 mm", "75 mm").Like("1/4 in", "6 mm"), door => door.Gap, (door, value) => door with { Gap = value }),
         Quantity<Door, Length>(
-            "bottomGap", PlanQuantities.Length.Within("0 in", "12 in", "0 mm", "300 mm"),
+            "bottomGap", PlanQuantities.Length.Within("0 in", "12 in", "0 mm", "300 mm").Like("1 in", "25 mm"),
             door => door.BottomGap, (door, value) => door with { BottomGap = value }),
         Quantity<Door, Length>(
-            "ventHeight", PlanQuantities.Length.Within("2 in", "240 in", "60 mm", "6000 mm"),
+            "ventHeight", PlanQuantities.Length.Within("2 in", "240 in", "60 mm", "6000 mm").Like("18 in", "450 mm"),
             door => door.VentHeight, (door, value) => door with { VentHeight = value }));
 
     public static PlanFormat<End> End { get; } = new(
         Choice<End, EndClosing>("closing", end => end.Closing, (end, value) => end with { Closing = value }),
         Lumber<End>("postSize", "4x4", end => end.PostSize, (end, value) => end with { PostSize = value }),
         Quantity<End, Length>(
-            "postSpacing", PlanQuantities.Length.Within("1 ft", "50 ft", "0.31 m", "15 m"),
+            "postSpacing", PlanQuantities.Length.Within("1 ft", "50 ft", "0.31 m", "15 m").Like("4 ft", "1.2 m"),
             end => end.PostSpacing, (end, value) => end with { PostSpacing = value }),
         Quantities<End, Length>("posts", Across, end => end.Posts, (end, value) => end with { Posts = value }),
         Choice<End, PostTop>("postTop", end => end.PostTop, (end, value) => end with { PostTop = value }),
@@ -72,7 +72,7 @@ internal static class EndFormats
         Group<Side, Board>("hipBoard", FrameFormats.Board, side => side.HipBoard, (side, value) => side with { HipBoard = value }),
         Group<Side, Tube>("rollTube", FrameFormats.Tube, side => side.RollTube, (side, value) => side with { RollTube = value }),
         Quantity<Side, Length>(
-            "overlapBelow", PlanQuantities.Length.Within("0 in", "60 in", "0 mm", "1500 mm"),
+            "overlapBelow", PlanQuantities.Length.Within("0 in", "60 in", "0 mm", "1500 mm").Like("6 in", "150 mm"),
             side => side.OverlapBelow, (side, value) => side with { OverlapBelow = value }));
 
     public static PlanFormat<Sides> Sides { get; } = new(

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Hoopwright.Quantities;
 using static Hoopwright.Plans.PlanFields;
 using static Hoopwright.Plans.PlanRanges;
@@ -10,7 +11,7 @@ internal static class FrameFormats
     public static PlanFormat<Site> Site { get; } = new(
         Text<Site>("place", "the field behind the barn", site => site.Place, (site, value) => site with { Place = value }),
         Quantity<Site, Angle>(
-            "frontFaces", PlanQuantities.Bearing.Within("0°", "359.999°"), site => site.FrontFaces, (site, value) => site with { FrontFaces = value }),
+            "frontFaces", PlanQuantities.Bearing.Within("0°", "359.999°").Like("S", "S"), site => site.FrontFaces, (site, value) => site with { FrontFaces = value }),
         Quantity<Site, Ratio>("fallAlong", Fall, site => site.FallAlong, (site, value) => site with { FallAlong = value }),
         Quantity<Site, Ratio>("fallAcross", Fall, site => site.FallAcross, (site, value) => site with { FallAcross = value }),
         Choice<Site, PostTopLine>("postTops", site => site.PostTops, (site, value) => site with { PostTops = value }),
@@ -19,19 +20,19 @@ internal static class FrameFormats
         Quantity<Site, Length>("roomLeft", Room, site => site.RoomLeft, (site, value) => site with { RoomLeft = value }),
         Quantity<Site, Length>("roomRight", Room, site => site.RoomRight, (site, value) => site with { RoomRight = value }),
         Quantity<Site, Pressure>(
-            "groundSnow", PlanQuantities.Pressure.Within("0 psf", "500 psf", "0 kPa", "23.9 kPa"),
+            "groundSnow", PlanQuantities.Pressure.Within("0 psf", "500 psf", "0 kPa", "23.9 kPa").Like("30 psf", "1.4 kPa"),
             site => site.GroundSnow, (site, value) => site with { GroundSnow = value }),
         Quantity<Site, Speed>(
-            "wind", PlanQuantities.Speed.Within("0 mph", "250 mph", "0 m/s", "111 m/s"), site => site.Wind, (site, value) => site with { Wind = value }),
+            "wind", PlanQuantities.Speed.Within("0 mph", "250 mph", "0 m/s", "111 m/s").Like("105 mph", "47 m/s"), site => site.Wind, (site, value) => site with { Wind = value }),
         Quantity<Site, Length>("frostDepth", Depths, site => site.FrostDepth, (site, value) => site with { FrostDepth = value }),
         Text<Site>("soil", "loam", site => site.Soil, (site, value) => site with { Soil = value }),
         YesNo<Site>("organic", site => site.Organic, (site, value) => site with { Organic = value }));
 
     public static PlanFormat<Tube> Tube { get; } = new(
         Quantity<Tube, Length>(
-            "outside", PlanQuantities.Length.Within("0.25 in", "12 in", "7 mm", "300 mm"), tube => tube.Outside, (tube, value) => tube with { Outside = value }),
+            "outside", PlanQuantities.Length.Within("0.25 in", "12 in", "7 mm", "300 mm").Like("1.9 in", "48.3 mm"), tube => tube.Outside, (tube, value) => tube with { Outside = value }),
         Quantity<Tube, Length>(
-            "wall", PlanQuantities.Wall.Within("0.01 in", "1 in", "0.3 mm", "25 mm"), tube => tube.Wall, (tube, value) => tube with { Wall = value }),
+            "wall", PlanQuantities.Wall.Within("0.01 in", "1 in", "0.3 mm", "25 mm").Like("14 ga", "2.1 mm"), tube => tube.Wall, (tube, value) => tube with { Wall = value }),
         Choice<Tube, TubeForm>("form", tube => tube.Form, (tube, value) => tube with { Form = value }),
         Choice<Tube, TubeMaterial>("material", tube => tube.Material, (tube, value) => tube with { Material = value }),
         Quantities<Tube, Length>("stockLengths", Stick, tube => tube.StockLengths, (tube, value) => tube with { StockLengths = value }));
@@ -51,14 +52,15 @@ internal static class FrameFormats
         Quantity<Bow, Length>("sideHeight", Heights, bow => bow.SideHeight, (bow, value) => bow with { SideHeight = value }),
         Quantity<Bow, Length>("peakHeight", PeakHeight, bow => bow.PeakHeight, (bow, value) => bow with { PeakHeight = value }),
         Quantity<Bow, Length>(
-            "shoulderRadius", PlanQuantities.Length.Within("1 in", "50 ft", "30 mm", "15 m"),
+            "shoulderRadius", PlanQuantities.Length.Within("1 in", "50 ft", "30 mm", "15 m").Like("2 ft", "0.6 m"),
             bow => bow.ShoulderRadius, (bow, value) => bow with { ShoulderRadius = value }),
         Quantity<Bow, Length>(
-            "archRadius", PlanQuantities.Length.Within("1 ft", "500 ft", "0.31 m", "150 m"),
+            "archRadius", PlanQuantities.Length.Within("1 ft", "500 ft", "0.31 m", "150 m").Like("22 ft", "6.7 m"),
             bow => bow.ArchRadius, (bow, value) => bow with { ArchRadius = value }),
         Groups<Bow, BowOffset>("offsets", BowOffset, bow => bow.Offsets, (bow, value) => bow with { Offsets = value }))
     {
         Check = CheckBow,
+        DescribeCheck = DescribeBow,
     };
 
     public static PlanFormat<Tie> Tie { get; } = new(
@@ -79,13 +81,13 @@ internal static class FrameFormats
 
     public static PlanFormat<Frame> Frame { get; } = new(
         Quantity<Frame, Length>(
-            "span", PlanQuantities.Length.Within("4 ft", "100 ft", "1.22 m", "30.48 m"),
+            "span", PlanQuantities.Length.Within("4 ft", "100 ft", "1.22 m", "30.48 m").Like("26 ft", "8 m"),
             frame => frame.Span, (frame, value) => frame with { Span = value }, required: true),
         Quantity<Frame, Length>(
-            "length", PlanQuantities.Length.Within("4 ft", "1000 ft", "1.22 m", "304.8 m"),
+            "length", PlanQuantities.Length.Within("4 ft", "1000 ft", "1.22 m", "304.8 m").Like("72 ft", "24 m"),
             frame => frame.Length, (frame, value) => frame with { Length = value }, required: true),
         Quantity<Frame, Length>(
-            "bowSpacing", PlanQuantities.Length.Within("1 ft", "20 ft", "0.31 m", "6 m"),
+            "bowSpacing", PlanQuantities.Length.Within("1 ft", "20 ft", "0.31 m", "6 m").Like("4 ft", "1.2 m"),
             frame => frame.BowSpacing, (frame, value) => frame with { BowSpacing = value }),
         Choice<Frame, BayRule>("bays", frame => frame.Bays, (frame, value) => frame with { Bays = value }),
         Group<Frame, Bow>("bow", Bow, frame => frame.Bow, (frame, value) => frame with { Bow = value }, required: true),
@@ -108,5 +110,12 @@ internal static class FrameFormats
         {
             problems.Missing(bow, "peakHeight", problems.Units == UnitSystem.Metric ? "\"3.7 m\"" : "\"12 ft\"");
         }
+    }
+
+    private static void DescribeBow(JsonObject schema)
+    {
+        schema["if"] = new JsonObject { ["properties"] = new JsonObject { ["shape"] = new JsonObject { ["const"] = "offsets" } }, ["required"] = new JsonArray("shape") };
+        schema["then"] = new JsonObject { ["required"] = new JsonArray("offsets") };
+        schema["else"] = new JsonObject { ["required"] = new JsonArray("peakHeight") };
     }
 }

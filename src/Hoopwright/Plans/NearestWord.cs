@@ -20,6 +20,9 @@ internal static class NearestWord
         var least = Math.Max(2, typed.Length / 3) + 1;
         foreach (var word in words)
         {
+            if (Math.Abs(typed.Length - word.Length) >= least)
+                continue;
+
             // Half of the word must be right: "in" is no slip for "tie".
             var distance = string.Equals(typed, word, StringComparison.OrdinalIgnoreCase) ? 0 : Distance(typed, word);
             if (distance < least && 2 * distance <= word.Length)

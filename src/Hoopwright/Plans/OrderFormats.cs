@@ -17,18 +17,18 @@ internal static class OrderFormats
 
     public static PlanFormat<CutRules> Cuts { get; } = new(
         Quantity<CutRules, Length>(
-            "kerf", PlanQuantities.Length.Within("0 in", "1 in", "0 mm", "25 mm"), cuts => cuts.Kerf, (cuts, value) => cuts with { Kerf = value }),
+            "kerf", PlanQuantities.Length.Within("0 in", "1 in", "0 mm", "25 mm").Like("1/8 in", "3 mm"), cuts => cuts.Kerf, (cuts, value) => cuts with { Kerf = value }),
         Quantity<CutRules, Length>(
-            "endTrim", PlanQuantities.Length.Within("0 in", "60 in", "0 mm", "1500 mm"),
+            "endTrim", PlanQuantities.Length.Within("0 in", "60 in", "0 mm", "1500 mm").Like("1/2 in", "10 mm"),
             cuts => cuts.EndTrim, (cuts, value) => cuts with { EndTrim = value }),
         Quantity<CutRules, Length>(
-            "usefulLeftover", PlanQuantities.Length.Within("0 ft", "100 ft", "0 m", "30 m"),
+            "usefulLeftover", PlanQuantities.Length.Within("0 ft", "100 ft", "0 m", "30 m").Like("2 ft", "0.6 m"),
             cuts => cuts.UsefulLeftover, (cuts, value) => cuts with { UsefulLeftover = value }));
 
     public static PlanFormat<ExtraLine> ExtraLine { get; } = new(
         Text<ExtraLine>("item", "gravel", line => line.Item, (line, value) => line with { Item = value }, required: true),
         Quantity<ExtraLine, Ratio>(
-            "quantity", PlanQuantities.Ratio.Within("0", "1000000"), line => line.Quantity, (line, value) => line with { Quantity = value }),
+            "quantity", PlanQuantities.Ratio.Within("0", "1000000").Like("3", "3"), line => line.Quantity, (line, value) => line with { Quantity = value }),
         Text<ExtraLine>("unit", "cubic yard", line => line.Unit, (line, value) => line with { Unit = value }),
         Quantity<ExtraLine, Money>("price", Price, line => line.Price, (line, value) => line with { Price = value }),
         Word<ExtraLine>("stage", Stages, line => line.Stage, (line, value) => line with { Stage = value }));
@@ -42,7 +42,7 @@ internal static class OrderFormats
         Text<PriceLine>("item", "board", line => line.Item, (line, value) => line with { Item = value }, required: true),
         Text<PriceLine>("size", "2x6 treated", line => line.Size, (line, value) => line with { Size = value }),
         Quantity<PriceLine, Length>(
-            "length", PlanQuantities.Length.Within("1/2 in", "5000 ft", "13 mm", "1500 m"), line => line.Length, (line, value) => line with { Length = value }),
+            "length", PlanQuantities.Length.Within("1/2 in", "5000 ft", "13 mm", "1500 m").Like("12 ft", "3.6 m"), line => line.Length, (line, value) => line with { Length = value }),
         Count<PriceLine>("pack", 1, 1_000_000, line => line.Pack, (line, value) => line with { Pack = value }),
         Quantity<PriceLine, Money>("price", Price, line => line.Price, (line, value) => line with { Price = value }, required: true));
 
@@ -55,10 +55,10 @@ internal static class OrderFormats
         Text<StockOnHand>("item", "board", stock => stock.Item, (stock, value) => stock with { Item = value }, required: true),
         Text<StockOnHand>("size", "2x6 treated", stock => stock.Size, (stock, value) => stock with { Size = value }),
         Quantity<StockOnHand, Length>(
-            "length", PlanQuantities.Length.Within("1/2 in", "5000 ft", "13 mm", "1500 m"),
+            "length", PlanQuantities.Length.Within("1/2 in", "5000 ft", "13 mm", "1500 m").Like("12 ft", "3.6 m"),
             stock => stock.Length, (stock, value) => stock with { Length = value }),
         Quantity<StockOnHand, Length>(
-            "width", PlanQuantities.Length.Within("1/2 in", "200 ft", "13 mm", "60 m"), stock => stock.Width, (stock, value) => stock with { Width = value }),
+            "width", PlanQuantities.Length.Within("1/2 in", "200 ft", "13 mm", "60 m").Like("36 ft", "11 m"), stock => stock.Width, (stock, value) => stock with { Width = value }),
         Count<StockOnHand>("count", 0, 1_000_000, stock => stock.Count, (stock, value) => stock with { Count = value }));
 
     public static PlanFormat<SiteBookEntry> SiteBook { get; } = new(

@@ -121,18 +121,31 @@ internal static class PlanDocument
     // In the words of someone who typed it, for the mistakes that are usual; the last one is for all others.
     private static (string Reason, string Accepted) Reason(ReadOnlySpan<byte> utf8, int offset, Growing state)
     {
-        var seen = utf8[offset];
-        var afterText = state.LastTextEnd > 0 && offset - state.LastTextEnd is >= 0 and <= 1;
-        if (seen < 0x20)
+        byte seen = utf8[offset];
+        var rest = utf8[offset..];
+        bool afterText = state.LastTextEnd > 0 && offset - state.LastTextEnd is >= 0 and <= 1;
+        if (seen is (byte)'\n' or (byte)'\r')
             return ("A text does not end on the line it begins on", "a \" at the end of the text, on the same line");
+        if (seen == (byte)'\t')
+            return ("A text holds a tab", "spaces, or \\t for the tab itself");
+        if (seen < 0x20)
+            return ("A control character stands where none may", "a plan saved as plain text");
+        if (seen == (byte)',')
+            return ("A comma stands where a field or a value belongs", "one comma between fields, and none before the first");
         if (afterText && seen != (byte)':')
             return ("Something follows a text that is no comma and no end of its group", "a comma; inside a text an inch mark is written \\\" or in");
+        if (rest.StartsWith("/*"u8))
+            return ("A comment that begins with /* is never closed", "*/ at the end of the comment, or // before each line of it");
         if (seen == (byte)'\'')
             return ("Names and texts stand in double quotes", "double quotes");
+        if (rest.StartsWith("“"u8) || rest.StartsWith("”"u8) || rest.StartsWith("„"u8))
+            return ("Names and texts stand in straight double quotes, not in typographic ones", "\"");
         if (seen is (byte)'"' or (byte)'{' or (byte)'[')
             return ("A comma or a colon is missing", "a comma between fields, a colon between a name and its value");
         if (seen == (byte)'\\' || (offset > 0 && utf8[offset - 1] == (byte)'\\'))
             return ("A \\ in a text means a special character, and this one is none", "\\\\ for a \\ itself");
+        if (char.IsAsciiLetter((char)seen) && (offset == 0 || !char.IsAsciiDigit((char)utf8[offset - 1])))
+            return ("A word stands without quotes", "a name or a text in double quotes; only true, false and numbers stand without");
         return ("The file stops following the rules of JSON", "\"name\": value, with texts in double quotes and commas between fields");
     }
 
@@ -154,7 +167,7 @@ internal static class PlanDocument
     {
         var rest = utf8[offset..Math.Min(utf8.Length, offset + 80)];
         var end = rest.IndexOfAny((byte)'\n', (byte)'\r');
-        if (end > 0)
+        if (end >= 0)
             rest = rest[..end];
         var text = Encoding.UTF8.GetString(rest).TrimEnd('\uFFFD').TrimEnd();
         return text.Length == 0 ? "the end of the line" : PlanNode.Shorten(text);
@@ -182,6 +195,12 @@ internal static class PlanDocument
             : open.Children is [.., var last] ? last.Path
             : open.Path;
 
+        /// <summary>The path of the value about to be read.</summary>
+        private string PathOfNext =>
+            Open is not { } open ? ""
+            : _name is not null ? open.PathOf(_name)
+            : FormattableString.Invariant($"{open.Path}[{open.Children.Count}]");
+
         /// <summary>Takes one token; false when reading must stop.</summary>
         public bool Take(ref Utf8JsonReader reader, ref PlaceCursor cursor)
         {
@@ -193,7 +212,7 @@ internal static class PlanDocument
                 case JsonTokenType.PropertyName:
                     _nameOffset = offset;
                     _namePlace = cursor.At(offset);
-                    _name = TextOf(ref reader, offset, _namePlace);
+                    _name = TextOf(ref reader, offset, _namePlace, Open?.Path ?? "");
                     return true;
                 case JsonTokenType.StartObject:
                     return Begin(PlanNodeKind.Group, offset, ref cursor);
@@ -203,7 +222,7 @@ internal static class PlanDocument
                     _open.Pop();
                     return true;
                 case JsonTokenType.String:
-                    Place(PlanNodeKind.Text, TextOf(ref reader, offset, cursor.At(offset)), offset, ref cursor);
+                    Place(PlanNodeKind.Text, TextOf(ref reader, offset, cursor.At(offset), PathOfNext), offset, ref cursor);
                     return true;
                 case JsonTokenType.Number:
                     Place(PlanNodeKind.Number, Encoding.UTF8.GetString(reader.ValueSpan), offset, ref cursor);
@@ -248,7 +267,7 @@ internal static class PlanDocument
             return node;
         }
 
-        private string TextOf(ref Utf8JsonReader reader, int offset, TextPlace place)
+        private string TextOf(ref Utf8JsonReader reader, int offset, TextPlace place, string path)
         {
             try
             {
@@ -258,7 +277,7 @@ internal static class PlanDocument
             {
                 // A lone half of a \u pair: JSON allows to write it, but it is no character.
                 problems.Error(
-                    PlanCodes.BadCharacter, offset, LastPath, $"A text at {place} holds half of a \\u pair, which is no character.",
+                    PlanCodes.BadCharacter, offset, path, $"A text at {place} holds half of a \\u pair, which is no character.",
                     PlanNode.Shorten(Encoding.UTF8.GetString(reader.ValueSpan)), "the character itself");
                 return Encoding.UTF8.GetString(reader.ValueSpan);
             }

@@ -20,6 +20,9 @@ internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessed
     /// <summary>Checks that need more than one field of the section.</summary>
     public Action<PlanNode, PlanProblems>? Check { get; init; }
 
+    /// <summary>Puts into the schema what that check asks for; null when it asks for nothing that a schema can say.</summary>
+    public Action<JsonObject>? DescribeCheck { get; init; }
+
     /// <summary>Its fields in the order they are written.</summary>
     public ImmutableArray<PlanField<TSection>> Fields => fields;
 
@@ -100,6 +103,7 @@ internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessed
         if (required.Length > 0)
             schema["required"] = new JsonArray(required);
         schema["additionalProperties"] = false;
+        DescribeCheck?.Invoke(schema);
     }
 
     /// <summary>True when no field is given.</summary>

@@ -56,11 +56,17 @@ internal sealed class PlanNode(
         PlanNodeKind.Null => "null",
     };
 
-    /// <summary>Cuts a long text short, so that a diagnostic stays readable whatever was in the file.</summary>
-    public static string Shorten(string text) =>
-        text.Length <= LongestSeen
+    /// <summary>
+    /// A text as a diagnostic shows it, whatever was in the file: cut short when long, and without control characters, which
+    /// could do anything to a screen.
+    /// </summary>
+    public static string Shorten(string text)
+    {
+        string shown = text.Length <= LongestSeen
             ? text
             : string.Concat(text.AsSpan(0, char.IsHighSurrogate(text[LongestSeen - 1]) ? LongestSeen - 1 : LongestSeen), "…");
+        return shown.Any(IsUnseen) ? string.Concat(shown.Select(c => IsUnseen(c) ? '\uFFFD' : c)) : shown;
+    }
 
     /// <summary>The path of a field of this group, present or not.</summary>
     public string PathOf(string field)
@@ -84,6 +90,10 @@ internal sealed class PlanNode(
 
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
+
+    // Control and format characters (the latter turn the direction of writing), and line ends that are no control characters.
+    private static bool IsUnseen(char c) =>
+        char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
 
     private void WriteTo(Utf8JsonWriter writer)
     {

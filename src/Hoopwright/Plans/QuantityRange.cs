@@ -13,6 +13,22 @@ internal sealed record QuantityRange<T>(
     QuantityKind<T> Kind, Written<T> Least, Written<T> Most, Written<T> LeastMetric, Written<T> MostMetric)
     where T : struct, IComparable<T>
 {
+    /// <summary>A value that a field of this kind often has, as a plan in feet and inches writes it.</summary>
+    public string Example { get; private init; } = Most.Text;
+
+    /// <summary>The same as a metric plan writes it.</summary>
+    public string ExampleMetric { get; private init; } = MostMetric.Text;
+
+    /// <summary>The same with a value to show to someone who asks how it is written.</summary>
+    public QuantityRange<T> Like(string example, string exampleMetric) => this with { Example = example, ExampleMetric = exampleMetric };
+
+    /// <summary>The example, as a plan in these units writes it.</summary>
+    public string ExampleIn(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Example,
+        UnitSystem.Metric => ExampleMetric,
+    };
+
     /// <summary>The range in words.</summary>
     public string In(UnitSystem units) => $"{LeastIn(units).Text} to {MostIn(units).Text}";
 

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.Quantities;
@@ -59,23 +60,25 @@ internal sealed class QuantityValue<T>(QuantityRange<T> range) : PlanValue<Writt
 
     public override void Write(Written<T>? value, Utf8JsonWriter writer) => writer.WriteStringValue(value?.Text);
 
-    public override string Example(UnitSystem units) => Quoted(range.MostIn(units).Text);
+    public override string Example(UnitSystem units) => Quoted(range.ExampleIn(units));
 
     public override void Describe(JsonObject schema)
     {
         schema["type"] = "string";
         schema["pattern"] = _kind.Pattern;
-        schema["examples"] = new JsonArray(range.Most.Text, range.MostMetric.Text);
+        schema["examples"] = range.Example == range.ExampleMetric ? new JsonArray(range.Example) : new JsonArray(range.Example, range.ExampleMetric);
         var metric = range.LeastMetric.Text == range.Least.Text ? "" : $" ({range.In(UnitSystem.Metric)})";
         schema["$comment"] = $"Accepted: {range.In(UnitSystem.UsCustomary)}{metric}.";
     }
 
-    private static string Quoted(string text) => $"\"{text}\"";
+    // As it would stand in the file, where an inch mark inside a text needs its \.
+    private static string Quoted(string text) => $"\"{text.Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     private static string WithUnit(string number, string unit) => unit switch
     {
-        // A bare 0.02 may be meant as a share or in hundredths.
-        "%" => $"{Quoted(number)} or {Quoted($"{number} %")}",
+        // A bare 0.02 may be meant as a share or in hundredths; a bare 2 is no share that makes sense.
+        "%" when double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var share) && Math.Abs(share) < 1 =>
+            $"{Quoted(number)} or {Quoted($"{number} %")}",
         "°" => Quoted($"{number}°"),
         _ => Quoted($"{number} {unit}"),
     };
