@@ -9,7 +9,7 @@ namespace Hoopwright.Plans;
 /// <summary>What boards and posts really measure. A nominal 2x6 is 1-1/2 in by 5-1/2 in once dressed and dry.</summary>
 public static partial class LumberSizes
 {
-    // 20 mm to 300 mm takes in every solid section that one person can lift; below lie strips, above beams.
+    // Takes in every solid section that one person can lift; below lie strips, above beams.
     private const double LeastMm = 10;
     private const double MostMm = 300;
 

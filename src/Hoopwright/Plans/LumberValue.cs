@@ -25,7 +25,8 @@ internal sealed class LumberValue(string example) : PlanValue<string?>
 
         problems.Error(
             PlanCodes.UnknownLumber, node, $"{node.Seen} is no size that boards are sold in.",
-            $"{LumberSizes.Nearest(node.Text).Name}, or an actual size such as 45x145 mm");
+            // 50x148 is no nominal size of any trade: the unit was left out.
+            LumberSizes.Find(node.Text + " mm")?.Name ?? $"{LumberSizes.Nearest(node.Text).Name}, or an actual size such as 45x145 mm");
         return false;
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using Hoopwright.Plans;
 using Hoopwright.Testing;
 
@@ -62,6 +63,17 @@ public sealed class LumberSizesTests
     [Theory]
     [InlineData("3x7", "2x6")]
     [InlineData("5x5", "4x4")]
-    [InlineData("50x148", "6x6")]
+    [InlineData("nothing", "2x4")]
     public void The_nearest_size_is_named(string typed, string nearest) => Assert.Equal(nearest, LumberSizes.Nearest(typed).Name);
+
+    [Theory]
+    [InlineData("3x7", "2x6, or an actual size such as 45x145 mm")]
+    [InlineData("50x148", "50x148 mm")]
+    public void A_size_that_is_not_sold_is_answered_with_the_nearest_or_with_the_unit_that_was_left_out(string typed, string accepted)
+    {
+        PlanReading reading = PlanReader.Read(Encoding.UTF8.GetBytes(
+            "{ \"hoopwright\": \"1.0\", \"frame\": { \"span\": \"20 ft\", \"length\": \"48 ft\", \"bow\": { \"shape\": \"round\", \"peakHeight\": \"11 ft\" } }, "
+            + "\"ground\": { \"baseboard\": { \"size\": \"" + typed + "\" } } }"));
+        Assert.Equal(accepted, Assert.Single(reading.Diagnostics).Accepted);
+    }
 }
