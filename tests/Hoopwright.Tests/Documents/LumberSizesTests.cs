@@ -7,6 +7,8 @@ namespace Hoopwright.Tests.Documents;
 
 public sealed class LumberSizesTests
 {
+    private const string Source = "National Design Specification for Wood Construction, Supplement, Table 1A (as quoted second-hand)";
+
     [Theory]
     [InlineData("2x4", 1.5, 3.5)]
     [InlineData("2x6", 1.5, 5.5)]
@@ -14,10 +16,9 @@ public sealed class LumberSizesTests
     [InlineData("6x6", 5.5, 5.5)]
     public void Dry_dressed_sizes_are_the_published_ones(string nominal, double thicknessIn, double widthIn)
     {
-        const string source = "National Design Specification for Wood Construction, Supplement, Table 1A (as quoted second-hand)";
         LumberSize size = LumberSizes.Find(nominal)!;
-        Published.Check(source, $"thickness of {nominal}, in", thicknessIn, size.Thickness.Inches, 1e-9, "exact by definition of the inch");
-        Published.Check(source, $"width of {nominal}, in", widthIn, size.Width.Inches, 1e-9, "exact by definition of the inch");
+        Published.Check(Source, $"thickness of {nominal}, in", thicknessIn, size.Thickness.Inches, 1e-9, "exact by definition of the inch");
+        Published.Check(Source, $"width of {nominal}, in", widthIn, size.Width.Inches, 1e-9, "exact by definition of the inch");
     }
 
     [Theory]
