@@ -20,6 +20,12 @@ public sealed record SquareTube(Length Outside, Length Wall)
     /// <summary>Elastic modulus, 2I/B.</summary>
     public SectionModulus ElasticModulus => SectionModulus.FromMetres3(2 * SecondMoment.Metres4 / OutsideM);
 
+    /// <summary>Plastic modulus, (B³ − b³)/4.</summary>
+    public SectionModulus PlasticModulus => SectionModulus.FromMetres3((Math.Pow(OutsideM, 3) - Math.Pow(InsideM, 3)) / 4);
+
+    /// <summary>Radius of gyration, √((B² + b²)/12).</summary>
+    public Length RadiusOfGyration => Length.FromMetres(Math.Sqrt(((OutsideM * OutsideM) + (InsideM * InsideM)) / 12));
+
     /// <summary>Mass of steel per length, zinc not counted.</summary>
     public MassPerLength SteelMass => MassPerLength.FromKilogramsPerMetre(Area.SquareMetres * RoundTube.SteelKgM3);
 }

@@ -73,7 +73,7 @@ internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
     {
         if (request.TubeOutside < LeastTube)
             Error("bow.tube-too-thin", "tubeOutside", "No bow is bent from a tube this thin.", Tape(request.TubeOutside), $"at least {Tape(Up(LeastTube.Metres))}");
-        else if (request.Span < request.TubeOutside * (2 * (TightestBend + 1)))
+        else if (request.Span.Metres < (request.TubeOutside.Metres * 2 * (TightestBend + 1)) - Tolerances.PlaceM)
             Error("bow.span-too-small", "span", "The span is too small for a bow of this tube.", Tape(request.Span), $"at least {Tape(Up(request.TubeOutside.Metres * 2 * (TightestBend + 1)))}");
         return diagnostics.Count == 0;
     }
@@ -87,7 +87,7 @@ internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
             string example = Tape(Up(Math.Max(hM, 0) + (0.6 * wM)));
             Error("plan.missing", "peakHeight", "The height of the bow is not given.", null, example);
         }
-        else if (fM < FlatM)
+        else if (fM < FlatM - Tolerances.PlaceM)
         {
             double leastM = Math.Max(hM, 0) + LeastRiseM;
             (string code, string message) = fM <= 0
@@ -95,7 +95,7 @@ internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
                 : ("bow.peak-too-flat", "The roof rises so little over the legs that it is nearly flat.");
             Error(code, "peakHeight", message, Tape(peak), $"at least {Tape(Up(leastM))}");
         }
-        else if (fM > MostRisePerSpan * 2 * wM && request.Kind != BowKind.Round)
+        else if (fM > (MostRisePerSpan * 2 * wM) + Tolerances.PlaceM && request.Kind != BowKind.Round)
         {
             Error("bow.peak-too-high", "peakHeight", "The roof rises more than twice its span over the legs.", Tape(peak), $"up to {Tape(Down(hM + (MostRisePerSpan * 2 * wM)))}");
         }

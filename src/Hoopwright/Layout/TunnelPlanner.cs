@@ -72,7 +72,7 @@ public static class TunnelPlanner
         Frame frame = plan.Frame;
         Length outside = answers.Take("frame.bowTube.outside", LayoutDefaults.BowTube(span), frame.BowTube.Outside);
         BowOutcome bow = BowShape.Of(BowRequestOf(plan, answers, span, kind, outside), answers.Units);
-        scratch.AddRange(bow.Diagnostics.Select(diagnostic => diagnostic with { Path = "frame.bow." + diagnostic.Path }));
+        scratch.AddRange(bow.Diagnostics.Select(diagnostic => diagnostic with { Path = BowPath(diagnostic.Path) }));
 
         Length spacing = answers.Take("frame.bowSpacing", LayoutDefaults.BowSpacing, frame.BowSpacing);
         if (spacing <= Length.Zero || spacing > length)
@@ -112,6 +112,13 @@ public static class TunnelPlanner
         draft.BowTube = draft.Tube("frame.bowTube", frame.BowTube, LayoutDefaults.BowTube(span), LayoutDefaults.BowWall);
         return (draft, []);
     }
+
+    private static string BowPath(string relative) => relative switch
+    {
+        "span" => "frame.span",
+        "tubeOutside" => "frame.bowTube.outside",
+        _ => "frame.bow." + relative,
+    };
 
     private static BowRequest BowRequestOf(Plan plan, Answers answers, Length span, BowKind kind, Length tubeOutside)
     {

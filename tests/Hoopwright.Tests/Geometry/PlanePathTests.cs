@@ -52,5 +52,152 @@ public sealed class PlanePathTests
         });
     }
 
+    [Fact]
+    public void A_chain_with_a_gap_is_our_own_mistake() =>
+        Assert.Throws<ArgumentException>(() => PlanePath.Of(new LineSegment(At(0, 0), At(0, 1)), new LineSegment(At(0.1, 1), At(1, 1))));
+
+    [Fact]
+    public void A_half_circle_is_met_where_its_equation_says() =>
+        Gen.Select(Gen.Double[0.5, 30], Gen.Double[-0.999, 0.999]).Sample((radiusM, part) =>
+        {
+            PlanePath path = HalfCircle(radiusM);
+            double acrossM = radiusM * part, upM = radiusM * Math.Sqrt(1 - (part * part));
+            Assert.Equal(upM, path.HeightAt(Length.FromMetres(acrossM))!.Value.Metres, 1e-9 * radiusM);
+            // The slope of a circle is -x/y.
+            Assert.Equal(Math.Atan2(-acrossM, upM), path.SlopeAt(Length.FromMetres(acrossM))!.Value.Radians, 1e-9);
+            double halfChordM = radiusM * Math.Sqrt(1 - (part * part));
+            Assert.Equal(
+                [-halfChordM, halfChordM],
+                path.CrossingsAtHeight(Length.FromMetres(Math.Abs(part) * radiusM)).Select(crossing => crossing.Point.Across.Metres),
+                (one, other) => Math.Abs(one - other) < 1e-9 * radiusM);
+            Assert.Null(path.HeightAt(Length.FromMetres(radiusM * 1.01)));
+            Assert.Empty(path.CrossingsAtHeight(Length.FromMetres(radiusM * 1.01)));
+        });
+
+    [Fact]
+    public void An_upright_leg_has_a_range_of_heights()
+    {
+        PlanePath path = LegsAndHalfCircle(3, 2);
+        Assert.Equal(new HeightRange(Length.Zero, Length.FromMetres(2)), path.HeightRangeAt(Length.Zero));
+        Assert.Equal(5, path.HeightAt(Length.FromMetres(3))!.Value.Metres, 1e-12);
+        Assert.Equal(90, path.SlopeAt(Length.Zero)!.Value.Degrees, 1e-6);
+    }
+
+    [Fact]
+    public void Points_and_directions_agree_with_the_distance_walked() =>
+        Gen.Double[0.001, 0.999].Sample(part =>
+        {
+            PlanePath path = LegsAndHalfCircle(3, 2);
+            Length at = path.Length * part, step = Length.FromMetres(1e-6);
+            PlanePoint here = path.PointAt(at - step), there = path.PointAt(at + step);
+            // The chord of a short step points along the path; a joint of this path is tangent.
+            double chordRad = Math.Atan2((there.Up - here.Up).Metres, (there.Across - here.Across).Metres);
+            Assert.Equal(0, Math.IEEERemainder(chordRad - path.DirectionAt(at).Radians, Math.Tau), 1e-5);
+            Assert.Equal(2e-6, Math.Sqrt(Math.Pow((there.Up - here.Up).Metres, 2) + Math.Pow((there.Across - here.Across).Metres, 2)), 1e-12);
+        });
+
+    [Fact]
+    public void Bounds_hold_every_point_and_touch_four_of_them() =>
+        Gen.Select(Gen.Double[-3.1, 3.1], Gen.Double[-6, 6]).Where((_, sweep) => Math.Abs(sweep) > 0.01).Sample((startRad, sweepRad) =>
+        {
+            PlanePath path = PlanePath.Of(new ArcSegment(At(1, 2), Length.FromMetres(3), Angle.FromRadians(startRad), Angle.FromRadians(sweepRad)));
+            PlaneBounds bounds = path.Bounds();
+            PlanePoint[] points = [.. Enumerable.Range(0, 5001).Select(i => path.PointAt(path.Length * i / 5000))];
+            Assert.Equal(points.Min(point => point.Across.Metres), bounds.Least.Across.Metres, 1e-5);
+            Assert.Equal(points.Max(point => point.Across.Metres), bounds.Most.Across.Metres, 1e-5);
+            Assert.Equal(points.Min(point => point.Up.Metres), bounds.Least.Up.Metres, 1e-5);
+            Assert.Equal(points.Max(point => point.Up.Metres), bounds.Most.Up.Metres, 1e-5);
+        });
+
+    [Fact]
+    public void Mirrored_twice_and_reversed_twice_it_is_the_same_path() =>
+        Shapes.Sample(path =>
+        {
+            Length hair = Length.FromMetres(1e-9), about = Length.FromMetres(1.7);
+            Assert.True(path.Matches(path.Mirrored(about).Mirrored(about), hair));
+            Assert.True(path.Matches(path.Reversed().Reversed(), hair));
+            Assert.Equal(path.AreaAbove(Length.Zero).SquareMetres, path.Mirrored(about).AreaAbove(Length.Zero).SquareMetres, 1e-9);
+            Assert.Equal(path.AreaAbove(Length.Zero).SquareMetres, -path.Reversed().AreaAbove(Length.Zero).SquareMetres, 1e-9);
+        });
+
+    [Fact]
+    public void A_path_moved_in_and_out_again_comes_back() =>
+        Gen.Select(Shapes, Gen.Double[0.001, 0.2]).Sample((path, byM) =>
+        {
+            var by = Length.FromMetres(byM);
+            PlanePath back = path.Offset(by, PathSide.Right)!.Offset(by, PathSide.Left)!;
+            Assert.True(path.Matches(back, Length.FromMetres(1e-8)));
+        });
+
+    [Fact]
+    public void At_a_square_corner_the_sides_are_cut_back_inside_and_run_on_outside()
+    {
+        PlanePath corner = PlanePath.Of(new LineSegment(At(0, 0), At(0, 2)), new LineSegment(At(0, 2), At(3, 2)));
+        PlanePath inside = corner.Offset(Length.FromMetres(0.5), PathSide.Right)!, outside = corner.Offset(Length.FromMetres(0.5), PathSide.Left)!;
+        Assert.Equal(5 - 1, inside.Length.Metres, 1e-12);
+        Assert.Equal(5 + 1, outside.Length.Metres, 1e-12);
+        Assert.Equal(At(0.5, 1.5), inside.Segments[0].End);
+    }
+
+    [Fact]
+    public void A_bend_or_a_side_that_is_used_up_has_no_offset()
+    {
+        Assert.Null(HalfCircle(1).Offset(Length.FromMetres(1), PathSide.Right));
+        PlanePath notch = PlanePath.Of(new LineSegment(At(0, 0), At(0, 2)), new LineSegment(At(0, 2), At(0.5, 2)), new LineSegment(At(0.5, 2), At(0.5, 0)));
+        Assert.Null(notch.Offset(Length.FromMetres(0.3), PathSide.Right));
+    }
+
+    [Fact]
+    public void Arcs_on_one_circle_that_turn_on_are_one_bend()
+    {
+        PlanePath path = LegsAndHalfCircle(3, 2);
+        PlanePath halves = path.Between(Length.Zero, path.Length / 3)!.Then(path.Between(path.Length / 3, path.Length)!);
+        PathBend bend = Assert.Single(halves.Bends());
+        Assert.Equal(-180, bend.Turned.Degrees, 1e-9);
+        Assert.Equal(2, bend.From.Metres, 1e-9);
+        Assert.Equal(2 + (3 * Math.PI), bend.To.Metres, 1e-9);
+    }
+
+    [Fact]
+    public void A_drawn_outline_keeps_within_its_tolerance_and_on_the_path() =>
+        Gen.Select(Gen.Double[0.5, 20], Gen.Double[0.0001, 0.05]).Sample((radiusM, toleranceM) =>
+        {
+            var outline = HalfCircle(radiusM).Outline(Length.FromMetres(toleranceM));
+            Assert.All(outline, point => Assert.Equal(radiusM, Radius(point), 1e-9));
+            for (int i = 1; i < outline.Length; i++)
+            {
+                var middle = new PlanePoint((outline[i - 1].Across + outline[i].Across) / 2, (outline[i - 1].Up + outline[i].Up) / 2);
+                Assert.InRange(radiusM - Radius(middle), 0, toleranceM + 1e-12);
+            }
+        });
+
+    private static Gen<PlanePath> Shapes { get; } =
+        from legM in Gen.Double[0.5, 3]
+        from radiusM in Gen.Double[0.5, 4]
+        from turnRad in Gen.Double[0.2, 1.4]
+        from rafterM in Gen.Double[1, 5]
+        select PlanePath.Of(LegBendRafter(legM, radiusM, turnRad, rafterM));
+
+    private static IEnumerable<PathSegment> LegBendRafter(double legM, double radiusM, double turnRad, double rafterM)
+    {
+        var leg = new LineSegment(At(0, 0), At(0, legM));
+        var bend = new ArcSegment(At(radiusM, legM), Length.FromMetres(radiusM), Angle.FromDegrees(180), Angle.FromRadians(-turnRad));
+        double slopeRad = (Math.PI / 2) - turnRad;
+        PlanePoint from = bend.End, ridge = new(from.Across + Length.FromMetres(rafterM * Math.Cos(slopeRad)), from.Up + Length.FromMetres(rafterM * Math.Sin(slopeRad)));
+        // Down the other side at the same slope: a ridge corner.
+        PlanePoint eave = new(ridge.Across + Length.FromMetres(rafterM * Math.Cos(slopeRad)), from.Up);
+        return [leg, bend, new LineSegment(from, ridge), new LineSegment(ridge, eave)];
+    }
+
+    private static PlanePath HalfCircle(double radiusM) =>
+        PlanePath.Of(new ArcSegment(At(0, 0), Length.FromMetres(radiusM), Angle.FromDegrees(180), Angle.FromDegrees(-180)));
+
+    private static PlanePath LegsAndHalfCircle(double radiusM, double legM) => PlanePath.Of(
+        new LineSegment(At(0, 0), At(0, legM)),
+        new ArcSegment(At(radiusM, legM), Length.FromMetres(radiusM), Angle.FromDegrees(180), Angle.FromDegrees(-180)),
+        new LineSegment(At(2 * radiusM, legM), At(2 * radiusM, 0)));
+
+    private static double Radius(PlanePoint point) => Math.Sqrt(Math.Pow(point.Across.Metres, 2) + Math.Pow(point.Up.Metres, 2));
+
     private static PlanePoint At(double acrossM, double upM) => new(Length.FromMetres(acrossM), Length.FromMetres(upM));
 }

@@ -1,3 +1,4 @@
+using CsCheck;
 using Hoopwright.Geometry;
 using Hoopwright.Quantities;
 using Hoopwright.Testing;
@@ -52,4 +53,60 @@ public sealed class TubeTests
         // ASTM A53 and A500: lb/ft = 10.69 (D − t) t, D and t in inches; from memory.
         Published.Check("ASTM A53/A500 weight formula, from memory", "1.900 x 0.145 in, lb/ft", 10.69 * (1.900 - 0.145) * 0.145,
             new RoundTube(Length.FromInches(1.900), Length.FromInches(0.145)).SteelMass.PoundsPerFoot, 0.01, "the factor is printed to four digits");
+
+    // Values worked out from the exact formulas outside this project and kept to five or six digits: D, t; A, I, S, Z, r (inch units), kg/m.
+    [Theory]
+    [InlineData(1.050, 0.065, 0.20114, 0.024500, 0.04667, 0.06316, 0.34901, 1.0187)]
+    [InlineData(1.315, 0.095, 0.36411, 0.068154, 0.10366, 0.14168, 0.43264, 1.8440)]
+    [InlineData(1.660, 0.083, 0.41121, 0.128184, 0.15444, 0.20661, 0.55833, 2.0826)]
+    [InlineData(1.900, 0.083, 0.47379, 0.195933, 0.20625, 0.27421, 0.64308, 2.3995)]
+    [InlineData(2.375, 0.065, 0.47171, 0.314886, 0.26517, 0.34694, 0.81703, 2.3890)]
+    [InlineData(2.375, 0.109, 0.77595, 0.499195, 0.42037, 0.56012, 0.80208, 3.9298)]
+    [InlineData(3.500, 0.120, 1.27423, 1.821958, 1.04112, 1.37150, 1.19576, 6.4533)]
+    public void A_round_tube_of_nominal_wall_has_the_values_of_the_exact_formulas(double outsideIn, double wallIn, double areaIn2, double iIn4, double sIn3, double zIn3, double rIn, double kgPerM)
+    {
+        var tube = new RoundTube(Length.FromInches(outsideIn), Length.FromInches(wallIn));
+        Assert.Equal(areaIn2, tube.Area.SquareInches, 6e-6);
+        Assert.Equal(iIn4, tube.SecondMoment.Inches4, 6e-7);
+        Assert.Equal(sIn3, tube.ElasticModulus.Inches3, 6e-6);
+        Assert.Equal(zIn3, tube.PlasticModulus.Inches3, 6e-6);
+        Assert.Equal(rIn, tube.RadiusOfGyration.Inches, 6e-6);
+        Assert.Equal(kgPerM, tube.SteelMass.KilogramsPerMetre, 1e-4);
+    }
+
+    [Fact]
+    public void Tubes_are_what_is_left_of_the_solid_when_the_hole_is_taken_out() =>
+        Gen.Select(Gen.Double[0.5, 4], Gen.Double[0.03, 0.24]).Sample((outsideIn, wallIn) =>
+        {
+            Length outside = Length.FromInches(outsideIn), wall = Length.FromInches(wallIn), inside = outside - (wall * 2);
+            var square = new SquareTube(outside, wall);
+            RectangleSection solid = new(outside, outside), hole = new(inside, inside);
+            Assert.Equal((solid.Area - hole.Area).SquareInches, square.Area.SquareInches, 1e-9);
+            Assert.Equal((solid.SecondMoment - hole.SecondMoment).Inches4, square.SecondMoment.Inches4, 1e-9);
+            Assert.Equal(Math.Sqrt(square.SecondMoment.Inches4 / square.Area.SquareInches), square.RadiusOfGyration.Inches, 1e-9);
+
+            var round = new RoundTube(outside, wall);
+            Assert.Equal(Math.Sqrt(round.SecondMoment.Inches4 / round.Area.SquareInches), round.RadiusOfGyration.Inches, 1e-9);
+            // A bar without a hole: Z/S is 16/(3π) for a circle and 3/2 for a square. Strength of materials, from memory.
+            Assert.Equal(16 / (3 * Math.PI), Solid(outside).PlasticModulus / Solid(outside).ElasticModulus, 1e-9);
+            Assert.Equal(1.5, new SquareTube(outside, outside / 2).PlasticModulus / new SquareTube(outside, outside / 2).ElasticModulus, 1e-9);
+        });
+
+    // Section properties of standard dressed lumber, National Design Specification for Wood Construction, supplement table 1B, from memory:
+    // nominal; b, d (in); A in², S in³, I in⁴ about the strong axis.
+    [Theory]
+    [InlineData("2x4", 1.5, 3.5, 5.25, 3.063, 5.359)]
+    [InlineData("2x6", 1.5, 5.5, 8.25, 7.563, 20.80)]
+    [InlineData("4x4", 3.5, 3.5, 12.25, 7.146, 12.51)]
+    public void A_board_has_the_published_section_values(string nominal, double widthIn, double depthIn, double areaIn2, double sIn3, double iIn4)
+    {
+        const string Source = "NDS supplement, table 1B, from memory";
+        var board = new RectangleSection(Length.FromInches(widthIn), Length.FromInches(depthIn));
+        Published.Check(Source, nominal + " A", areaIn2, board.Area.SquareInches, 1e-9, "exact");
+        Published.Check(Source, nominal + " S", sIn3, board.ElasticModulus.Inches3, 0.0006, "printed to four digits");
+        Published.Check(Source, nominal + " I", iIn4, board.SecondMoment.Inches4, 0.006, "printed to four digits");
+        Assert.Equal(board, board.Turned.Turned);
+    }
+
+    private static RoundTube Solid(Length outside) => new(outside, outside / 2);
 }

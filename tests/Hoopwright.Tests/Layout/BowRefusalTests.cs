@@ -63,6 +63,8 @@ public sealed partial class BowRefusalTests
         Refused(Bow(BowKind.Round, 20, 4, 11) with { TubeOutside = Length.Zero }, "bow.tube-too-thin");
         Refused(Bow(BowKind.Round, 1, 4, 5), "bow.span-too-small");
         Assert.Equal("up to 44' 0\"", Refused(Bow(BowKind.Gothic, 20, 4, 60), "bow.peak-too-high").Accepted);
+        // 8 ft - 2 ft is not quite twice 3 ft in doubles, and is still the limit that the refusal names.
+        Assert.NotNull(BowShape.Of(Bow(BowKind.Gothic, 3, 2, 8), UnitSystem.UsCustomary).Shape);
     }
 
     [Fact]
