@@ -89,11 +89,11 @@ internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
         }
         else if (fM < FlatM - Tolerances.PlaceM)
         {
-            double leastM = Math.Max(hM, 0) + LeastRiseM;
-            (string code, string message) = fM <= 0
-                ? ("bow.peak-below-shoulder", "The peak is no higher than the legs.")
-                : ("bow.peak-too-flat", "The roof rises so little over the legs that it is nearly flat.");
-            Error(code, "peakHeight", message, Tape(peak), $"at least {Tape(Up(leastM))}");
+            string accepted = $"at least {Tape(Up(Math.Max(hM, 0) + LeastRiseM))}";
+            if (fM <= 0)
+                Error("bow.peak-below-shoulder", "peakHeight", "The peak is no higher than the legs.", Tape(peak), accepted);
+            else
+                Error("bow.peak-too-flat", "peakHeight", "The roof rises so little over the legs that it is nearly flat.", Tape(peak), accepted);
         }
         else if (fM > (MostRisePerSpan * 2 * wM) + Tolerances.PlaceM && request.Kind != BowKind.Round)
         {

@@ -52,12 +52,14 @@ internal sealed class MeasuredBow(BowRequest request, UnitSystem units, Length l
     private ImmutableArray<PlaneVector>? Whole()
     {
         ImmutableArray<PlanePoint> points = request.Offsets;
-        if (points.Length is < 3 or > MostPoints)
+        if (points.Length < 3)
         {
-            (string code, string message) = points.Length < 3
-                ? ("bow.offsets.too-few", "A curve needs at least three heights.")
-                : ("bow.offsets.too-many", "That is more heights than a bow has room for.");
-            Error(code, "offsets", message, Count(points.Length), FormattableString.Invariant($"3 to {MostPoints}"));
+            Error("bow.offsets.too-few", "offsets", "A curve needs at least three heights.", Count(points.Length), "3 or more");
+            return null;
+        }
+        if (points.Length > MostPoints)
+        {
+            Error("bow.offsets.too-many", "offsets", "That is more heights than a bow has room for.", Count(points.Length), $"up to {Count(MostPoints)}");
             return null;
         }
 
