@@ -21,8 +21,8 @@ internal static class CutBarsFigure
         List<List<(CutSheet Item, CutBar? First, int Times)>> pages = [[]];
         foreach (CutSheet item in cuts.Sheets)
         {
-            // A heading never stands alone at the foot of a sheet.
-            if (pages[^1].Count + 2 > perSheet) pages.Add([]);
+            // A heading never stands alone at the foot of a sheet, and a reel of rope would shrink boards beside it to nothing.
+            if (pages[^1].Count + 2 > perSheet || (pages[^1].Count > 0 && !AreOfOneScale(Longest(pages[^1]), LongestOf(item)))) pages.Add([]);
             pages[^1].Add((item, null, 0));
             foreach (CutSheetPattern pattern in item.Patterns)
             {
@@ -34,13 +34,18 @@ internal static class CutBarsFigure
                 pages[^1].Add((item, pattern.First, pattern.Times));
             }
         }
-        Length longest = cuts.Sheets.SelectMany(item => item.Bars).Max(bar => bar.Stock);
         return
         [
             .. pages.Select((rows, index) => (pages.Count == 1 ? "Cut lists" : string.Create(CultureInfo.InvariantCulture, $"Cut lists, {index + 1} of {pages.Count}"),
-                (Func<string, Drawing>)(number => Draw(rows, index, pages.Count, longest, sheet, number)))),
+                (Func<string, Drawing>)(number => Draw(rows, index, pages.Count, Longest(rows), sheet, number)))),
         ];
     }
+
+    private static Length Longest(List<(CutSheet Item, CutBar? First, int Times)> rows) => rows.Max(row => LongestOf(row.Item));
+
+    private static Length LongestOf(CutSheet item) => item.Bars.IsEmpty ? Length.FromFeet(1) : item.Bars.Max(bar => bar.Stock);
+
+    private static bool AreOfOneScale(Length one, Length other) => Length.Max(one, other) <= Length.Min(one, other) * 3.2;
 
     private static Drawing Draw(List<(CutSheet Item, CutBar? First, int Times)> rows, int index, int all, Length longest, FigureSheet sheet, string number)
     {
