@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
@@ -42,7 +41,7 @@ internal static class DiagnosticPrinter
     public static string Json(IEnumerable<Diagnostic> diagnostics)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        using (var json = new Utf8JsonWriter(stream, JsonText.Written))
         {
             json.WriteStartArray();
             foreach (Diagnostic diagnostic in diagnostics)

@@ -20,15 +20,6 @@ public static class RandomPlans
         from rest in Gen.Int[0, int.MaxValue]
         select Write(metric, shape, spanFt, Math.Max(lengthFt, 8), spacingFt, Math.Round(sideFt * 4) / 4, rise, rest);
 
-    /// <summary>Bytes of a plan that something happened to: cut short, bytes changed, words swapped, values of the wrong kind.</summary>
-    public static Gen<byte[]> Mangled { get; } =
-        from text in Valid
-        from kind in Gen.Int[0, 9]
-        from place in Gen.Double[0, 1]
-        from other in Gen.Byte
-        from more in Gen.Int[1, 12]
-        select Mangle(text, kind, place, other, more);
-
     private static string Write(bool metric, int shape, int spanFt, int lengthFt, double spacingFt, double sideFt, double rise, int rest)
     {
         // The choices are the digits of one random number, so that a failing plan shrinks as one.
@@ -98,47 +89,5 @@ public static class RandomPlans
         bool door = peakFt > 9.5 && spanFt > 16 && pick(5) > 0;
         string doors = door ? $", \"doors\": [ {{ \"kind\": \"{kind}\", \"width\": {len(width)}, \"height\": {len(peakFt * 0.55)}, \"swing\": \"{(pick(2) == 0 ? "out" : "in")}\" }} ]" : "";
         return $"{{ \"closing\": \"framed\", \"postTop\": \"{(pick(2) == 0 ? "bow" : "bracket")}\"{doors} }}";
-    }
-
-    private static byte[] Mangle(string text, int kind, double place, byte other, int more)
-    {
-        byte[] bytes = Encoding.UTF8.GetBytes(text);
-        int at = (int)(place * (bytes.Length - 1));
-        switch (kind)
-        {
-            case 0:
-                return bytes[..at];
-            case 1:
-                for (int times = 0; times < more; times++) bytes[(at + (times * 37)) % bytes.Length] = (byte)(other + times);
-                return bytes;
-            case 2:
-                return [.. bytes[..at], .. bytes[Math.Min(bytes.Length, at + more)..]];
-            case 3:
-                return [.. bytes[..at], .. Encoding.UTF8.GetBytes(new string('[', more * 40)), .. bytes[at..]];
-            case 4:
-                return Swap("\"", "", more);
-            case 5:
-                return Encoding.UTF8.GetBytes(text.Replace(" ft", " furlongs", StringComparison.Ordinal).Replace(" mm", "", StringComparison.Ordinal));
-            case 6:
-                return Encoding.UTF8.GetBytes(text.Replace(": \"", ": ", StringComparison.Ordinal).Replace("\",", ",", StringComparison.Ordinal));
-            case 7:
-                return Encoding.UTF8.GetBytes(text.Replace("\"span\"", "\"spam\"", StringComparison.Ordinal).Replace("posts", "pasts", StringComparison.Ordinal));
-            case 8:
-                return Encoding.UTF8.GetBytes(text.Replace("1", more % 2 == 0 ? "999999999999" : "-7", StringComparison.Ordinal));
-            default:
-                return Encoding.UTF8.GetBytes(text.Replace("0", new[] { "0,5", "NaN", "", "1e400", "½" }[more % 5], StringComparison.Ordinal));
-        }
-
-        byte[] Swap(string what, string with, int times)
-        {
-            string changed = text;
-            for (int each = 0; each < times; each++)
-            {
-                int found = changed.IndexOf(what, Math.Min(at, changed.Length - 1), StringComparison.Ordinal);
-                if (found < 0) break;
-                changed = changed[..found] + with + changed[(found + what.Length)..];
-            }
-            return Encoding.UTF8.GetBytes(changed);
-        }
     }
 }

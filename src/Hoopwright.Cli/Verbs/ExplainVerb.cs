@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -10,8 +8,6 @@ namespace Hoopwright.Cli.Verbs;
 /// <summary>Says why a result is what it is.</summary>
 internal static class ExplainVerb
 {
-    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     public static Command Command(Terminal terminal)
     {
         var input = new PlanInput();
@@ -36,7 +32,7 @@ internal static class ExplainVerb
                 foreach (string near in explainer.Near(wanted)) terminal.Messages.WriteLine("  " + near.Replace("[*]", "[0]", StringComparison.Ordinal));
                 return ExitCode.WrongUsage;
             }
-            if (parsed.GetValue(input.Json)) terminal.Out.WriteLine(Json(explanation).ToJsonString(Indented));
+            if (parsed.GetValue(input.Json)) terminal.Out.WriteLine(Json(explanation).ToJsonString(JsonText.Indented));
             else Print(terminal.Out, explanation);
             return ExitCode.Done;
         });

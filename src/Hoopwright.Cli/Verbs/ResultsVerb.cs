@@ -1,7 +1,5 @@
 using System.CommandLine;
 using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -11,8 +9,6 @@ namespace Hoopwright.Cli.Verbs;
 /// <summary>Prints every computed number.</summary>
 internal static class ResultsVerb
 {
-    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     public static Command Command(Terminal terminal)
     {
         var input = new PlanInput();
@@ -49,7 +45,7 @@ internal static class ResultsVerb
                     return ExitCode.WrongUsage;
                 }
             }
-            terminal.Out.WriteLine(part!.ToJsonString(Indented));
+            terminal.Out.WriteLine(part!.ToJsonString(JsonText.Indented));
             return ExitCode.Done;
         });
         return command;

@@ -5,6 +5,7 @@ using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Figures;
 
@@ -41,7 +42,7 @@ public static class TunnelFigures
                 wanted.Add((Numbered("film-cuts", index, rolls.Length), (_, number) => draw(number)));
             }
         }
-        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileName(each.Name), (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
+        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
         return
         [
             .. wanted.Select((each, index) => new TunnelFigure(
@@ -58,16 +59,4 @@ public static class TunnelFigures
     }
 
     private static string Numbered(string name, int index, int all) => all == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{index + 1}");
-
-    /// <summary>A title as a file name: small letters, digits and hyphens.</summary>
-    private static string FileName(string title)
-    {
-        var name = new System.Text.StringBuilder();
-        foreach (char each in title.ToLowerInvariant())
-        {
-            if (char.IsAsciiLetterOrDigit(each) || each == '.') name.Append(each);
-            else if (name.Length > 0 && name[^1] != '-') name.Append('-');
-        }
-        return name.ToString().Trim('-', '.');
-    }
 }

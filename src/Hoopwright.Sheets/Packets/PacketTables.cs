@@ -79,7 +79,7 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
             .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule)),
         ]);
 
-    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + Kebab(supplier.ToString()), $"Order: {Name(supplier)}",
+    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {Name(supplier)}",
         [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
             .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {ShortUnit(line.Unit)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
@@ -91,7 +91,7 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
         [new("Stage", 3), new("Cost", 2, TextAlign.End)],
         [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage?.ToString() ?? "None given", stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
 
-    public Table Cuts(CutSheet sheet) => new("cuts-" + Kebab(sheet.Name), $"Cut list: {sheet.Name}, {Proof(sheet)}",
+    public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"Cut list: {sheet.Name}, {Proof(sheet)}",
         [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
         [
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
@@ -151,16 +151,4 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
         Supplier.HardwareShop => "hardware shop",
         Supplier.AddedByHand => "lines added by hand",
     };
-
-    private static string Kebab(string name)
-    {
-        var kebab = new System.Text.StringBuilder();
-        foreach (char each in name)
-        {
-            if (char.IsAsciiLetterUpper(each) && kebab.Length > 0 && kebab[^1] != '-') kebab.Append('-');
-            if (char.IsAsciiLetterOrDigit(each) || each == '.') kebab.Append(char.ToLowerInvariant(each));
-            else if (kebab.Length > 0 && kebab[^1] != '-') kebab.Append('-');
-        }
-        return kebab.ToString().Trim('-', '.');
-    }
 }

@@ -11,9 +11,6 @@ internal sealed class Mixture
     /// <summary>How many bars.</summary>
     public long BarCount { get; private set; }
 
-    /// <summary>How many different patterns.</summary>
-    public int PatternCount => _times.Count;
-
     /// <summary>What found it.</summary>
     public CutMethod Method { get; init; }
 

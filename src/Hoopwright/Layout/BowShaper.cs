@@ -3,7 +3,6 @@ using Hoopwright.Diagnostics;
 using Hoopwright.Geometry;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
-using Hoopwright.Sources;
 
 namespace Hoopwright.Layout;
 
@@ -14,7 +13,7 @@ namespace Hoopwright.Layout;
 /// </summary>
 internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
 {
-    /// <summary>The tightest bend of a tube's middle line as a multiple of its outside diameter.</summary>
+    /// <summary>The tightest bend of a tube's middle line as a multiple of its outside diameter. From memory.</summary>
     internal const double TightestBend = 5;
 
     // A rise under a fiftieth of the span needs arcs of more than six spans; nobody sets out such a roof, and water stands on it.
@@ -36,9 +35,6 @@ internal sealed partial class BowShaper(BowRequest request, UnitSystem units)
     private readonly double wM = request.Span.Metres / 2;
     private readonly double hM = request.SideHeight.Metres;
     private readonly double fM = (request.PeakHeight?.Metres ?? 0) - request.SideHeight.Metres;
-
-    /// <summary>Where <see cref="TightestBend"/> comes from.</summary>
-    internal static Citation TightestBendSource { get; } = Citation.FromMemory;
 
     /// <summary>The tightest outside radius that the tube takes.</summary>
     private Length LeastRadius => (request.TubeOutside * TightestBend) + (request.TubeOutside / 2);

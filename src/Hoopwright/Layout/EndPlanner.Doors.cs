@@ -8,8 +8,8 @@ internal sealed partial class EndPlanner
 {
     private ImmutableArray<DoorOpening> Doors()
     {
-        BoardSection post = PostSection();
-        BoardSection frame = draft.Board(path + ".frameBoard", end.FrameBoard, LayoutDefaults.FrameBoard, LayoutDefaults.TreatedFrame);
+        BoardSection post = PostBoard;
+        BoardSection frame = Frame;
         var doors = ImmutableArray.CreateBuilder<DoorOpening>(end.Doors.Length);
         for (int index = 0; index < end.Doors.Length; index++)
         {
@@ -43,7 +43,7 @@ internal sealed partial class EndPlanner
             kind == DoorKind.Overhead ? LayoutDefaults.LeafCover with { Value = LeafCover.None, Says = "An overhead door is bought whole." } : LayoutDefaults.LeafCover, asked.LeafCover);
         // A sliding leaf laps past its opening; every other door closes against jambs that line the posts.
         Length rough = kind == DoorKind.Sliding ? clear : clear + (frame.Thickness * 2);
-        BoardSection header = draft.Board(doorPath.Replace(FormattableString.Invariant($".doors[{index}]"), ".headerBoard", StringComparison.Ordinal), end.HeaderBoard, LayoutDefaults.Header(rough), LayoutDefaults.TreatedFrame);
+        BoardSection header = HeaderOver(rough);
         Length headerTop = height + header.Depth;
         Length vent = asked.VentHeight?.Value ?? Length.Zero;
         string id = FormattableString.Invariant($"{name}-door-{index + 1}");
@@ -63,6 +63,9 @@ internal sealed partial class EndPlanner
             Leaves = cover == LeafCover.None ? [] : Leaves(id, kind, doorPath, asked, centre, clear, height),
         };
     }
+
+    private BoardSection HeaderOver(Length roughWidth) =>
+        draft.Board(path + ".headerBoard", end.HeaderBoard, LayoutDefaults.Header(roughWidth), LayoutDefaults.TreatedFrame);
 
     private ImmutableArray<DoorLeaf> Leaves(string doorId, DoorKind kind, string doorPath, Door asked, Length centre, Length clear, Length height)
     {
@@ -153,8 +156,8 @@ internal sealed partial class EndPlanner
 
     private void FrameDoor(DoorOpening door)
     {
-        BoardSection frame = draft.Board(path + ".frameBoard", end.FrameBoard, LayoutDefaults.FrameBoard, LayoutDefaults.TreatedFrame);
-        BoardSection header = draft.Board(path + ".headerBoard", end.HeaderBoard, LayoutDefaults.Header(door.RoughWidth), LayoutDefaults.TreatedFrame);
+        BoardSection frame = Frame;
+        BoardSection header = HeaderOver(door.RoughWidth);
         string place = $"{name} end, {door.Id}";
         Length headerMiddle = door.ClearHeight + (header.Depth / 2);
         foreach (string layer in (ReadOnlySpan<string>)["outer", "inner"])

@@ -17,6 +17,8 @@ internal sealed partial class EndPlanner
     private readonly string name;
     private readonly string path;
     private readonly End end;
+    private BoardSection? postBoard;
+    private BoardSection? frame;
 
     private EndPlanner(LayoutDraft draft, bool isFront)
     {
@@ -62,7 +64,7 @@ internal sealed partial class EndPlanner
 
     private ImmutableArray<EndPost> Posts(ImmutableArray<DoorOpening> doors)
     {
-        BoardSection post = PostSection();
+        BoardSection post = PostBoard;
         Length width = post.Depth;
         Length spacing = draft.Answers.Take(path + ".postSpacing", LayoutDefaults.EndPostSpacing, end.PostSpacing);
         if (spacing < width * 2)
@@ -116,6 +118,12 @@ internal sealed partial class EndPlanner
         Holes(posts, post, embedment);
         return posts.ToImmutable();
     }
+
+    // Asked when first needed, so that an end without a frame asks for none of them.
+    private BoardSection PostBoard => postBoard ??= PostSection();
+
+    /// <summary>The board of girts, jambs, cripples and vent rails.</summary>
+    private BoardSection Frame => frame ??= draft.Board(path + ".frameBoard", end.FrameBoard, LayoutDefaults.FrameBoard, LayoutDefaults.TreatedFrame);
 
     private BoardSection PostSection()
     {
@@ -246,7 +254,7 @@ internal sealed partial class EndPlanner
 
     private void Girts(ImmutableArray<EndPost> posts, ImmutableArray<DoorOpening> doors)
     {
-        BoardSection board = draft.Board(path + ".frameBoard", end.FrameBoard, LayoutDefaults.FrameBoard, LayoutDefaults.TreatedFrame);
+        BoardSection board = Frame;
         Length peak = draft.Bow.PeakHeight;
         ImmutableArray<Length> rows;
         if (end.WithoutGirts == true) return;

@@ -24,8 +24,6 @@ internal sealed record GroundSurface
 
     public PostTopLine PostTops { get; }
 
-    public bool IsLevel => fallAcross == 0 && fallAlong == 0;
-
     /// <summary>Height of the ground over the datum; never above 0.</summary>
     public Length At(Length across, Length along) =>
         Length.FromMetres(-(fallAcross * across.Metres) - (fallAlong * along.Metres) - highestM);

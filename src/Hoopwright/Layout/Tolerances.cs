@@ -8,7 +8,4 @@ internal static class Tolerances
 
     /// <summary>Two places are the same within this, metres: a hundredth of the thinnest mark a tape has.</summary>
     public const double PlaceM = 1e-6;
-
-    /// <summary>What a person reads off a tape is the place meant within this, metres: 1/16 in, or a millimetre either way.</summary>
-    public const double TapeM = 0.002;
 }

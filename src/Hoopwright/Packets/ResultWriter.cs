@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using Hoopwright.Plans;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Packets;
@@ -17,13 +17,7 @@ internal sealed class ResultWriter : IDisposable
     public ResultWriter(Stream stream, UnitSystem units)
     {
         this.units = units;
-        json = new Utf8JsonWriter(stream, new JsonWriterOptions
-        {
-            Indented = true,
-            IndentSize = 2,
-            NewLine = "\n",
-            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        });
+        json = new Utf8JsonWriter(stream, PlanWriter.Indented);
     }
 
     public void Group(string name, Action fields)
@@ -126,7 +120,8 @@ internal sealed class ResultWriter : IDisposable
     private void Value(string name, double value)
     {
         json.WritePropertyName(name);
-        // A negative zero would show as "-0".
-        json.WriteRawValue((value + 0.0).ToString("0.#########", CultureInfo.InvariantCulture) is "-0" ? "0" : (value + 0.0).ToString("0.#########", CultureInfo.InvariantCulture));
+        string text = value.ToString("0.#########", CultureInfo.InvariantCulture);
+        // What rounds to nothing from below would show as "-0".
+        json.WriteRawValue(text == "-0" ? "0" : text);
     }
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -21,13 +20,7 @@ public static class PlanSchema
         };
         PlanFormats.Plan.Describe(schema);
         using var stream = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(stream, new JsonWriterOptions
-        {
-            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-            Indented = true,
-            IndentSize = 2,
-            NewLine = "\n",
-        }))
+        using (var writer = new Utf8JsonWriter(stream, PlanWriter.Indented))
         {
             schema.WriteTo(writer);
         }

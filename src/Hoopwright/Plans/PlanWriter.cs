@@ -9,7 +9,7 @@ namespace Hoopwright.Plans;
 /// </summary>
 public static class PlanWriter
 {
-    private static readonly JsonWriterOptions Indented = new()
+    internal static JsonWriterOptions Indented { get; } = new()
     {
         // An inch mark reads \" instead of \u0022, a prime stays a prime; the file is never put into a web page as it is.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
