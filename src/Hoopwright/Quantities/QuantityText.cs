@@ -100,6 +100,68 @@ public static partial class QuantityText
         ],
     };
 
+    private static readonly UnitTable<Force> Forces = new()
+    {
+        Noun = "a force",
+        Examples = "200 lb, 1.5 kN or 890 N",
+        Smallest = Force.FromNewtons(-1e12),
+        Largest = Force.FromNewtons(1e12),
+        Units =
+        [
+            UnitTable<Force>.Unit(Force.FromPounds, "lb", "lbs", "lb.", "lbs.", "lbf", "pound", "pounds"),
+            UnitTable<Force>.Unit(kips => Force.FromPounds(kips * 1000), "kip", "kips"),
+            UnitTable<Force>.Unit(Force.FromNewtons, "N", "newton", "newtons"),
+            UnitTable<Force>.Unit(Force.FromKilonewtons, "kN"),
+        ],
+    };
+
+    private static readonly UnitTable<ForcePerLength> ForcesPerLength = new()
+    {
+        Noun = "a force per length",
+        Examples = "60 lb/ft, 0.9 kN/m or 900 N/m",
+        Smallest = ForcePerLength.FromNewtonsPerMetre(-1e12),
+        Largest = ForcePerLength.FromNewtonsPerMetre(1e12),
+        Units =
+        [
+            UnitTable<ForcePerLength>.Unit(ForcePerLength.FromPoundsPerFoot, "lb/ft", "lbs/ft", "lbf/ft", "plf"),
+            UnitTable<ForcePerLength>.Unit(pounds => ForcePerLength.FromPoundsPerFoot(pounds * 12), "lb/in", "lbs/in", "lbf/in", "pli"),
+            UnitTable<ForcePerLength>.Unit(ForcePerLength.FromNewtonsPerMetre, "N/m"),
+            UnitTable<ForcePerLength>.Unit(kilo => ForcePerLength.FromNewtonsPerMetre(kilo * 1000), "kN/m", "N/mm"),
+        ],
+    };
+
+    private static readonly UnitTable<Moment> Moments = new()
+    {
+        Noun = "a moment",
+        Examples = "500 lb·ft, 0.7 kN·m or 700 N·m",
+        Smallest = Moment.FromNewtonMetres(-1e12),
+        Largest = Moment.FromNewtonMetres(1e12),
+        Units =
+        [
+            UnitTable<Moment>.Unit(
+                Moment.FromPoundFeet, "lb·ft", "lb-ft", "lb ft", "lbs-ft", "lbf·ft", "lbf-ft", "ft·lb", "ft-lb", "ft lb", "ft-lbs", "ft-lbf"),
+            UnitTable<Moment>.Unit(
+                Moment.FromPoundInches, "lb·in", "lb-in", "lb in", "lbs-in", "lbf·in", "lbf-in", "in·lb", "in-lb", "in lb", "in-lbs", "in-lbf"),
+            UnitTable<Moment>.Unit(kips => Moment.FromPoundFeet(kips * 1000), "kip·ft", "kip-ft", "kip ft", "ft-kip"),
+            UnitTable<Moment>.Unit(kips => Moment.FromPoundInches(kips * 1000), "kip·in", "kip-in", "kip in", "in-kip"),
+            UnitTable<Moment>.Unit(Moment.FromNewtonMetres, "N·m", "N-m", "N m", "Nm"),
+            UnitTable<Moment>.Unit(Moment.FromKilonewtonMetres, "kN·m", "kN-m", "kN m", "kNm"),
+        ],
+    };
+
+    private static readonly UnitTable<Density> Densities = new()
+    {
+        Noun = "a density",
+        Examples = "145 lb/ft³ or 2300 kg/m³",
+        Smallest = Density.Zero,
+        Largest = Density.FromKilogramsPerCubicMetre(1e5),
+        Units =
+        [
+            UnitTable<Density>.Unit(Density.FromPoundsPerCubicFoot, "lb/ft³", "lb/ft3", "lbs/ft³", "lbs/ft3", "lb/cu ft", "pcf"),
+            UnitTable<Density>.Unit(Density.FromKilogramsPerCubicMetre, "kg/m³", "kg/m3"),
+        ],
+    };
+
     private static readonly UnitTable<Speed> Speeds = new()
     {
         Noun = "a speed",
@@ -162,6 +224,18 @@ public static partial class QuantityText
 
     /// <summary>Reads a pressure or a stress in psf, psi, ksi, Pa, kPa, MPa or GPa; suction is negative.</summary>
     public static Reading<Pressure> ReadPressure(string? text) => Pressures.Read(text);
+
+    /// <summary>Reads a force in lb (pounds-force), kip, N or kN; signed.</summary>
+    public static Reading<Force> ReadForce(string? text) => Forces.Read(text);
+
+    /// <summary>Reads a force per length in lb/ft, lb/in, N/m or kN/m; signed.</summary>
+    public static Reading<ForcePerLength> ReadForcePerLength(string? text) => ForcesPerLength.Read(text);
+
+    /// <summary>Reads a moment or a torque in lb·ft, lb·in, kip·ft, kip·in, N·m or kN·m; signed.</summary>
+    public static Reading<Moment> ReadMoment(string? text) => Moments.Read(text);
+
+    /// <summary>Reads a density in lb/ft³ or kg/m³; not negative.</summary>
+    public static Reading<Density> ReadDensity(string? text) => Densities.Read(text);
 
     /// <summary>Reads a speed in mph, m/s or km/h; not negative, at most 200 m/s.</summary>
     public static Reading<Speed> ReadSpeed(string? text) => Speeds.Read(text);

@@ -105,6 +105,35 @@ public static partial class TapeText
         UnitSystem.Metric => Fixed(stress.Pascals / 1e6, 0) + " MPa",
     };
 
+    /// <summary>A force: whole <c>200 lb</c>; metric in whole newtons below a kilonewton, else <c>1.50 kN</c>.</summary>
+    public static string Of(Force force, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(force.Pounds, 0) + " lb",
+        UnitSystem.Metric when Math.Abs(force.Newtons) < 999.5 => Fixed(force.Newtons, 0) + " N",
+        UnitSystem.Metric => Fixed(force.Kilonewtons, 2) + " kN",
+    };
+
+    /// <summary>A force per length: <c>60.0 lb/ft</c> or <c>0.88 kN/m</c>.</summary>
+    public static string Of(ForcePerLength force, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(force.PoundsPerFoot, 1) + " lb/ft",
+        UnitSystem.Metric => Fixed(force.NewtonsPerMetre / 1000, 2) + " kN/m",
+    };
+
+    /// <summary>A moment: whole <c>521 lb·ft</c> or <c>0.71 kN·m</c>.</summary>
+    public static string Of(Moment moment, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(moment.PoundFeet, 0) + " lb·ft",
+        UnitSystem.Metric => Fixed(moment.KilonewtonMetres, 2) + " kN·m",
+    };
+
+    /// <summary>A density: <c>17.9 lb/ft³</c> or whole <c>287 kg/m³</c>.</summary>
+    public static string Of(Density density, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(density.PoundsPerCubicFoot, 1) + " lb/ft³",
+        UnitSystem.Metric => Fixed(density.KilogramsPerCubicMetre, 0) + " kg/m³",
+    };
+
     /// <summary>A speed: whole <c>90 mph</c>, or <c>40.2 m/s</c>.</summary>
     public static string Of(Speed speed, UnitSystem units) => units switch
     {

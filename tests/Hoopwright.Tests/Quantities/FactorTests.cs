@@ -48,6 +48,21 @@ public sealed class FactorTests
     }
 
     [Fact]
+    public void Forces_moments_and_densities_meet_the_outside_library()
+    {
+        Meets(Outside.Force.FromPoundsForce(200).Newtons, Force.FromPounds(200).Newtons);
+        Meets(Outside.Force.FromKilopoundsForce(1.5).Newtons, QuantityText.ReadForce("1.5 kip").Value.Newtons);
+        Meets(Outside.Force.FromKilonewtons(1.5).Newtons, Force.FromKilonewtons(1.5).Newtons);
+        Meets(Outside.ForcePerLength.FromPoundsForcePerFoot(60).NewtonsPerMeter, ForcePerLength.FromPoundsPerFoot(60).NewtonsPerMetre, NineDigits);
+        Meets(Outside.ForcePerLength.FromPoundsForcePerInch(5).NewtonsPerMeter, QuantityText.ReadForcePerLength("5 lb/in").Value.NewtonsPerMetre, NineDigits);
+        Meets(Outside.Torque.FromPoundForceFeet(521).NewtonMeters, Moment.FromPoundFeet(521).NewtonMetres, NineDigits);
+        Meets(Outside.Torque.FromPoundForceInches(521).NewtonMeters, Moment.FromPoundInches(521).NewtonMetres, NineDigits);
+        Meets(Outside.Torque.FromKilopoundForceFeet(1.5).NewtonMeters, QuantityText.ReadMoment("1.5 kip-ft").Value.NewtonMetres, NineDigits);
+        Meets(Outside.Torque.FromKilopoundForceInches(1.5).NewtonMeters, QuantityText.ReadMoment("1.5 kip-in").Value.NewtonMetres, NineDigits);
+        Meets(Outside.Density.FromPoundsPerCubicFoot(145).KilogramsPerCubicMeter, Density.FromPoundsPerCubicFoot(145).KilogramsPerCubicMetre, 1e-8);
+    }
+
+    [Fact]
     public void Temperatures_angles_and_section_values_meet_the_outside_library()
     {
         Meets(Outside.Temperature.FromDegreesFahrenheit(60).Kelvins, Temperature.FromFahrenheit(60).Kelvins);
@@ -77,6 +92,13 @@ public sealed class FactorTests
         Meets(6894.757, Pressure.FromPoundsPerSquareInch(1).Pascals, sevenDigits);
         Meets(6.894757e6, QuantityText.ReadPressure("1 ksi").Value.Pascals, sevenDigits);
         Meets(1.488164, MassPerLength.FromPoundsPerFoot(1).KilogramsPerMetre, sevenDigits);
+        Meets(4.448222, Force.FromPounds(1).Newtons, sevenDigits);
+        Meets(4448.222, QuantityText.ReadForce("1 kip").Value.Newtons, sevenDigits);
+        Meets(14.59390, ForcePerLength.FromPoundsPerFoot(1).NewtonsPerMetre, sevenDigits);
+        Meets(175.1268, QuantityText.ReadForcePerLength("1 lb/in").Value.NewtonsPerMetre, sevenDigits);
+        Meets(1.355818, Moment.FromPoundFeet(1).NewtonMetres, sevenDigits);
+        Meets(0.1129848, Moment.FromPoundInches(1).NewtonMetres, sevenDigits);
+        Meets(16.01846, Density.FromPoundsPerCubicFoot(1).KilogramsPerCubicMetre, sevenDigits);
         Meets(0.2777778, Speed.FromKilometresPerHour(1).MetresPerSecond, sevenDigits);
         Meets(4.162314e-7, SecondMoment.FromInches4(1).Metres4, sevenDigits);
         Meets(1.638706e-5, SectionModulus.FromInches3(1).Metres3, sevenDigits);

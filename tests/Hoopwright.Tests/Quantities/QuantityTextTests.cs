@@ -141,6 +141,56 @@ public sealed class QuantityTextTests
     public void A_pressure_is_read_with_its_unit(string text, double pascals) =>
         Assert.Equal(pascals, QuantityText.ReadPressure(text).Value.Pascals, Math.Abs(pascals) * 1e-9);
 
+    [Theory]
+    [InlineData("200 lb", 889.644323052)]
+    [InlineData("-200 lbf", -889.644323052)]
+    [InlineData("1.5 kip", 6672.33242289)]
+    [InlineData("1.5 kN", 1500)]
+    [InlineData("890 N", 890)]
+    public void A_force_is_read_with_its_unit(string text, double newtons) =>
+        Assert.Equal(newtons, QuantityText.ReadForce(text).Value.Newtons, 1e-8);
+
+    [Theory]
+    [InlineData("60 lb/ft", 875.634176)]
+    [InlineData("60 plf", 875.634176)]
+    [InlineData("5 lb/in", 875.634176)]
+    [InlineData("0.9 kN/m", 900)]
+    [InlineData("-900 N/m", -900)]
+    public void A_force_per_length_is_read_with_its_unit(string text, double newtonsPerMetre) =>
+        Assert.Equal(newtonsPerMetre, QuantityText.ReadForcePerLength(text).Value.NewtonsPerMetre, 1e-6);
+
+    [Theory]
+    [InlineData("500 lb·ft", 677.9089741)]
+    [InlineData("500 lb⋅ft", 677.9089741)]
+    [InlineData("500 ft-lb", 677.9089741)]
+    [InlineData("6000 lb-in", 677.9089741)]
+    [InlineData("0.5 kip-ft", 677.9089741)]
+    [InlineData("6 kip·in", 677.9089741)]
+    [InlineData("0.7 kN·m", 700)]
+    [InlineData("-700 Nm", -700)]
+    public void A_moment_is_read_with_its_unit(string text, double newtonMetres) =>
+        Assert.Equal(newtonMetres, QuantityText.ReadMoment(text).Value.NewtonMetres, 1e-6);
+
+    [Theory]
+    [InlineData("145 pcf", 2322.677)]
+    [InlineData("145 lb/ft³", 2322.677)]
+    [InlineData("2300 kg/m³", 2300)]
+    public void A_density_is_read_with_its_unit(string text, double kilogramsPerCubicMetre) =>
+        Assert.Equal(kilogramsPerCubicMetre, QuantityText.ReadDensity(text).Value.KilogramsPerCubicMetre, 1e-3);
+
+    [Theory]
+    [InlineData("200")]
+    [InlineData("200 ft")]
+    [InlineData("1,5 kN")]
+    [InlineData("")]
+    public void A_force_that_is_none_is_refused(string text)
+    {
+        Assert.False(QuantityText.ReadForce(text).IsRead);
+        Assert.False(QuantityText.ReadMoment(text).IsRead);
+        Assert.False(QuantityText.ReadForcePerLength(text).IsRead);
+        Assert.False(QuantityText.ReadDensity(text).IsRead);
+    }
+
     [Fact]
     public void A_thousandth_of_a_pascal_is_not_taken_for_a_million()
     {
@@ -257,6 +307,7 @@ public sealed class QuantityTextTests
         Assert.False(QuantityText.ReadArea("-1 m²").IsRead);
         Assert.False(QuantityText.ReadSpeed("-1 m/s").IsRead);
         Assert.False(QuantityText.ReadVolume("-1 L").IsRead);
+        Assert.False(QuantityText.ReadDensity("-1 kg/m³").IsRead);
         Assert.False(QuantityText.ReadTemperature("-300 °C").IsRead);
     }
 
@@ -314,6 +365,10 @@ public sealed class QuantityTextTests
         && Sound(QuantityText.ReadMass(text), value => value.Kilograms)
         && Sound(QuantityText.ReadMassPerLength(text), value => value.KilogramsPerMetre)
         && Sound(QuantityText.ReadPressure(text), value => value.Pascals)
+        && Sound(QuantityText.ReadForce(text), value => value.Newtons)
+        && Sound(QuantityText.ReadForcePerLength(text), value => value.NewtonsPerMetre)
+        && Sound(QuantityText.ReadMoment(text), value => value.NewtonMetres)
+        && Sound(QuantityText.ReadDensity(text), value => value.KilogramsPerCubicMetre)
         && Sound(QuantityText.ReadSpeed(text), value => value.MetresPerSecond)
         && Sound(QuantityText.ReadTemperature(text), value => value.Kelvins)
         && Sound(QuantityText.ReadFilmThickness(text), value => value.Metres)

@@ -103,12 +103,31 @@ public sealed class TapeTextTests
         Assert.Equal("1.20 kPa", TapeText.Of(Pressure.FromPoundsPerSquareFoot(25), UnitSystem.Metric));
         Assert.Equal("50.0 ksi", TapeText.OfStress(Pressure.FromPoundsPerSquareInch(50_000), UnitSystem.UsCustomary));
         Assert.Equal("345 MPa", TapeText.OfStress(Pressure.FromPoundsPerSquareInch(50_000), UnitSystem.Metric));
+        Assert.Equal("200 lb", TapeText.Of(Force.FromPounds(200.4), UnitSystem.UsCustomary));
+        Assert.Equal("890 N", TapeText.Of(Force.FromPounds(200), UnitSystem.Metric));
+        Assert.Equal("1.00 kN", TapeText.Of(Force.FromNewtons(999.7), UnitSystem.Metric));
+        Assert.Equal("-1.50 kN", TapeText.Of(Force.FromKilonewtons(-1.5), UnitSystem.Metric));
+        Assert.Equal("60.0 lb/ft", TapeText.Of(ForcePerLength.FromPoundsPerFoot(60), UnitSystem.UsCustomary));
+        Assert.Equal("0.88 kN/m", TapeText.Of(ForcePerLength.FromPoundsPerFoot(60), UnitSystem.Metric));
+        Assert.Equal("521 lb·ft", TapeText.Of(Moment.FromPoundInches(521 * 12), UnitSystem.UsCustomary));
+        Assert.Equal("0.71 kN·m", TapeText.Of(Moment.FromPoundFeet(521), UnitSystem.Metric));
+        Assert.Equal("17.9 lb/ft³", TapeText.Of(Density.FromPoundsPerCubicFoot(17.9), UnitSystem.UsCustomary));
+        Assert.Equal("287 kg/m³", TapeText.Of(Density.FromPoundsPerCubicFoot(17.9), UnitSystem.Metric));
         Assert.Equal("90 mph", TapeText.Of(Speed.FromMilesPerHour(90), UnitSystem.UsCustomary));
         Assert.Equal("40.2 m/s", TapeText.Of(Speed.FromMilesPerHour(90), UnitSystem.Metric));
         Assert.Equal("60 °F", TapeText.Of(Temperature.FromFahrenheit(60), UnitSystem.UsCustomary));
         Assert.Equal("0 °C", TapeText.Of(Temperature.FromCelsius(-0.2), UnitSystem.Metric));
         Assert.Equal("12.0°", TapeText.Of(Angle.FromDegrees(12)));
         Assert.Equal("5.0 %", TapeText.OfPercent(Ratio.FromValue(0.05)));
+    }
+
+    [Fact]
+    public void Forces_and_lengths_make_what_they_make()
+    {
+        Assert.Equal(Moment.FromNewtonMetres(6), Force.FromNewtons(2) * Length.FromMetres(3));
+        Assert.Equal(Pressure.FromPascals(2), Force.FromNewtons(6) / Area.FromSquareMetres(3));
+        Assert.Equal(Force.FromNewtons(6), ForcePerLength.FromNewtonsPerMetre(2) * Length.FromMetres(3));
+        Assert.Equal(Mass.FromKilograms(6), Density.FromKilogramsPerCubicMetre(2) * Volume.FromCubicMetres(3));
     }
 
     [Theory]
@@ -130,6 +149,10 @@ public sealed class TapeTextTests
             && Near(QuantityText.ReadVolume(TapeText.Of(Volume.FromCubicMetres(number), units)).Value.CubicMetres, number, 0.001)
             && Near(QuantityText.ReadMass(TapeText.Of(Mass.FromKilograms(number), units)).Value.Kilograms, number, 0.051)
             && Near(QuantityText.ReadPressure(TapeText.Of(Pressure.FromPascals(number), units)).Value.Pascals, number, 5.1)
+            && Near(QuantityText.ReadForce(TapeText.Of(Force.FromNewtons(100 * number), units)).Value.Newtons, 100 * number, 5.1)
+            && Near(QuantityText.ReadForcePerLength(TapeText.Of(ForcePerLength.FromNewtonsPerMetre(number), units)).Value.NewtonsPerMetre, number, 5.1)
+            && Near(QuantityText.ReadMoment(TapeText.Of(Moment.FromNewtonMetres(number), units)).Value.NewtonMetres, number, 5.1)
+            && Near(QuantityText.ReadDensity(TapeText.Of(Density.FromKilogramsPerCubicMetre(number), units)).Value.KilogramsPerCubicMetre, number, 0.81)
             && Near(QuantityText.ReadSpeed(TapeText.Of(Speed.FromMetresPerSecond(number), units)).Value.MetresPerSecond, number, 0.3)
             && Near(QuantityText.ReadTemperature(TapeText.Of(Temperature.FromCelsius(number), units)).Value.Celsius, number, 0.51)
             && Near(QuantityText.ReadAngle(TapeText.Of(Angle.FromDegrees(number))).Value.Degrees, number, 0.051));
