@@ -83,6 +83,11 @@ public sealed class Answers(UnitSystem units)
             Mass mass => TapeText.Of(mass, Units),
             Angle angle => TapeText.Of(angle),
             Money money => money.ToString(),
+            // A yield strength is a pressure that no load comes near.
+            Pressure pressure => pressure.Pascals >= 1e6 ? TapeText.OfStress(pressure, Units) : TapeText.Of(pressure, Units),
+            Speed speed => TapeText.Of(speed, Units),
+            Temperature temperature => TapeText.Of(temperature, Units),
+            MassPerLength mass => TapeText.Of(mass, Units),
             int count => count.ToString(CultureInfo.InvariantCulture),
             bool yes => yes ? "yes" : "no",
             Enum choice => char.ToLowerInvariant(choice.ToString()[0]) + choice.ToString()[1..],

@@ -21,6 +21,7 @@ internal static class EndFormats
             "collarRise", PlanQuantities.Length.Within("0 in", "12 in", "0 mm", "300 mm").Like("1 in", "25 mm"),
             ground => ground.CollarRise, (ground, value) => ground with { CollarRise = value }),
         Count<Ground>("hangersPerLeg", 0, 20, ground => ground.HangersPerLeg, (ground, value) => ground with { HangersPerLeg = value }),
+        Choice<Ground, LegBase>("legBase", ground => ground.LegBase, (ground, value) => ground with { LegBase = value }),
         Group<Ground, Board>("baseboard", FrameFormats.Board, ground => ground.Baseboard, (ground, value) => ground with { Baseboard = value }),
         Quantity<Ground, Mass>(
             "bagMass", PlanQuantities.Mass.Within("10 lb", "200 lb", "5 kg", "90 kg").Like("80 lb", "25 kg"), ground => ground.BagMass, (ground, value) => ground with { BagMass = value }));

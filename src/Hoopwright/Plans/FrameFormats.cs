@@ -26,6 +26,12 @@ internal static class FrameFormats
             "wind", PlanQuantities.Speed.Within("0 mph", "250 mph", "0 m/s", "111 m/s").Like("105 mph", "47 m/s"), site => site.Wind, (site, value) => site with { Wind = value }),
         Quantity<Site, Length>("frostDepth", Depths, site => site.FrostDepth, (site, value) => site with { FrostDepth = value }),
         Text<Site>("soil", "loam", site => site.Soil, (site, value) => site with { Soil = value }),
+        Choice<Site, SoilClass>("soilClass", site => site.SoilClass, (site, value) => site with { SoilClass = value }),
+        Quantity<Site, Length>(
+            "elevation", PlanQuantities.Length.Within("-1500 ft", "20000 ft", "-450 m", "6000 m").Like("900 ft", "300 m"),
+            site => site.Elevation, (site, value) => site with { Elevation = value }),
+        Quantity<Site, Length>("neighbourLeft", Room, site => site.NeighbourLeft, (site, value) => site with { NeighbourLeft = value }),
+        Quantity<Site, Length>("neighbourRight", Room, site => site.NeighbourRight, (site, value) => site with { NeighbourRight = value }),
         YesNo<Site>("organic", site => site.Organic, (site, value) => site with { Organic = value }));
 
     public static PlanFormat<Tube> Tube { get; } = new(
@@ -35,6 +41,8 @@ internal static class FrameFormats
             "wall", PlanQuantities.Wall.Within("0.01 in", "1 in", "0.3 mm", "25 mm").Like("14 ga", "2.1 mm"), tube => tube.Wall, (tube, value) => tube with { Wall = value }),
         Choice<Tube, TubeForm>("form", tube => tube.Form, (tube, value) => tube with { Form = value }),
         Choice<Tube, TubeMaterial>("material", tube => tube.Material, (tube, value) => tube with { Material = value }),
+        Quantity<Tube, Pressure>(
+            "yield", PlanQuantities.Pressure.Within("1 ksi", "150 ksi", "7 MPa", "1000 MPa").Like("50 ksi", "345 MPa"), tube => tube.Yield, (tube, value) => tube with { Yield = value }),
         Quantities<Tube, Length>("stockLengths", Stick, tube => tube.StockLengths, (tube, value) => tube with { StockLengths = value }));
 
     public static PlanFormat<Board> Board { get; } = new(

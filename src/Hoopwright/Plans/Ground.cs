@@ -42,6 +42,10 @@ public sealed record Ground : PlanSection
     [Description("For boards: hangers that hold one leg of a bow to the board.")]
     public int? HangersPerLeg { get; init; }
 
+    /// <summary>How a leg is held at the ground: pinned, fixed, or as stiffly as post and soil are.</summary>
+    [Description("How a leg is held at the ground: pinned, fixed, or as stiffly as post and soil are.")]
+    public LegBase? LegBase { get; init; }
+
     /// <summary>The board along the foot of both sides.</summary>
     [Description("The board along the foot of both sides.")]
     public Board Baseboard { get; init; } = new();

@@ -16,6 +16,10 @@ internal static class PlanChoices
         {
             UnitSystem.UsCustomary => "us",
             TubeMaterial.GalvanizedSteel => "steel",
+            LoadStandard.Asce7Of2016 => "asce7-16",
+            LoadStandard.Asce7Of2022 => "asce7-22",
+            TerrainCategory.Zero => "0",
+            RiskCategory or Exposure or TerrainCategory => value.ToString(),
             _ => JsonNamingPolicy.CamelCase.ConvertName(value.ToString()),
         };
 }

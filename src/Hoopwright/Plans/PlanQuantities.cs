@@ -48,6 +48,14 @@ internal static class PlanQuantities
     public static QuantityKind<Mass> Mass { get; } = new(
         "a mass", QuantityText.ReadMass, NumberWith("lbs?\\.?", "pounds?", "kg", "kilograms?", "g", "grams?"));
 
+    /// <summary>A mass per length.</summary>
+    public static QuantityKind<MassPerLength> MassPerLength { get; } = new(
+        "a mass per length", QuantityText.ReadMassPerLength, NumberWith("lbs?/ft", "plf", "kg/m"));
+
+    /// <summary>A temperature.</summary>
+    public static QuantityKind<Temperature> Temperature { get; } = new(
+        "a temperature", QuantityText.ReadTemperature, NumberWith("°? ?[FC]", "deg ?[FC]", "degrees [FC]", "fahrenheit", "celsius"));
+
     /// <summary>An amount of money.</summary>
     public static QuantityKind<Money> Money { get; } = new(
         "an amount of money", QuantityText.ReadMoney, @"^\s*[$€£]?\s*[0-9.]+\s*$")

@@ -58,6 +58,22 @@ public sealed record Site : PlanSection
     [Description("The soil in words: sand, loam, clay, gravel.")]
     public string? Soil { get; init; }
 
+    /// <summary>Class of the soil by the table of the building code; mud, peat and loose fill are soft.</summary>
+    [Description("Class of the soil by the table of the building code; mud, peat and loose fill are soft.")]
+    public SoilClass? SoilClass { get; init; }
+
+    /// <summary>Height of the place above the sea.</summary>
+    [Description("Height of the place above the sea.")]
+    public Written<Length>? Elevation { get; init; }
+
+    /// <summary>Clear distance from the left foot to the next tunnel on the left; leave out when none is near.</summary>
+    [Description("Clear distance from the left foot to the next tunnel on the left; leave out when none is near.")]
+    public Written<Length>? NeighbourLeft { get; init; }
+
+    /// <summary>Clear distance from the right foot to the next tunnel on the right; leave out when none is near.</summary>
+    [Description("Clear distance from the right foot to the next tunnel on the right; leave out when none is near.")]
+    public Written<Length>? NeighbourRight { get; init; }
+
     /// <summary>True when the land is farmed to organic rules, which bar some treated lumber.</summary>
     [Description("True when the land is farmed to organic rules, which bar some treated lumber.")]
     public bool? Organic { get; init; }

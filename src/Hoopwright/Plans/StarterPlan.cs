@@ -26,6 +26,8 @@ public static class StarterPlan
                 // "groundSnow": "{{Say("25 psf", "1.2 kPa")}}",
                 // "wind": "{{Say("105 mph", "45 m/s")}}",
                 // "frostDepth": "{{Say("30 in", "750 mm")}}",
+                // bedrock, sedimentaryRock, gravel, sand, clay, or soft for mud, peat and loose fill.
+                // "soilClass": "sand",
                 // How much the ground falls from front to back; 5 % is the most.
                 "fallAlong": "0 %"
               },
@@ -42,6 +44,7 @@ public static class StarterPlan
             {{Bow(shape, us)}}
                 },
                 // Measure the tube you can get: names in inches often mean another width.
+                // The maker or the mill certificate has the yield strength: add "yield": "{{Say("50 ksi", "345 MPa")}}".
                 "bowTube": { "outside": "{{Say("1.9 in", "48.3 mm")}}", "wall": "{{Say("0.083 in", "2 mm")}}" }
               },
               "ground": {
@@ -67,6 +70,15 @@ public static class StarterPlan
               },
               "cover": {
                 "layers": 1
+              },
+              "loads": {
+                // asce7-16, asce7-22 or en1991: the building office names it.
+                "standard": "{{Say("asce7-16", "en1991")}}",
+                // I for a growing tunnel that the public does not enter.
+                "riskCategory": "I"
+                // How open the land is: "exposure": "C" for ASCE 7, "terrain": "II" for EN 1991.
+                // How warm the film is kept while it snows: "heating": "unheated".
+                // Crops hung from the frame, over the floor: "cropLoad": "{{Say("4 psf", "0.2 kPa")}}".
               },
               "cuts": {
                 "kerf": "{{Say("1/8 in", "3 mm")}}"

@@ -23,6 +23,10 @@ public sealed record Tube : PlanSection
     [Description("galvanized steel or pvc.")]
     public TubeMaterial? Material { get; init; }
 
+    /// <summary>Yield strength of the steel, from the mill certificate or the maker: 50 ksi, 345 MPa.</summary>
+    [Description("Yield strength of the steel, from the mill certificate or the maker: 50 ksi, 345 MPa.")]
+    public Written<Pressure>? Yield { get; init; }
+
     /// <summary>The lengths it is sold in.</summary>
     [Description("The lengths it is sold in.")]
     public ImmutableArray<Written<Length>> StockLengths { get; init; } = [];
