@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
+
+namespace Hoopwright.Frames;
+
+/// <summary>Solves frame models.</summary>
+public static class FrameSolver
+{
+    /// <summary>Solves a model for every one of its combinations.</summary>
+    /// <param name="model">The model.</param>
+    /// <returns>The states, or what stands in the way.</returns>
+    public static FrameAnswer Solve(FrameModel model)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        var problems = FrameCheck.Problems(model);
+        if (problems.Any(problem => problem.Severity == Severity.Error))
+            return new() { Model = model, Diagnostics = [.. problems] };
+        return Solve(FrameMesh.Of(model));
+    }
+
+    private static FrameAnswer Solve(FrameMesh mesh)
+    {
+        var model = mesh.Model;
+        var solver = new StaticSolver(mesh);
+        var states = ImmutableArray.CreateBuilder<FrameState>();
+        var buckling = ImmutableArray.CreateBuilder<BucklingModes>();
+        foreach (var combination in model.Combinations)
+        {
+            switch (model.Analysis.Kind)
+            {
+                case FrameAnalysisKind.Linear:
+                    Keep(solver.Linear(combination));
+                    break;
+                case FrameAnalysisKind.SecondOrder:
+                    Keep(solver.SecondOrder(combination, model.Analysis.Tolerance));
+                    break;
+                case FrameAnalysisKind.Buckling:
+                    if (Keep(solver.Linear(combination)))
+                        buckling.Add(BucklingSolver.Solve(solver.Work, model.Analysis.Modes));
+                    break;
+            }
+        }
+        return new()
+        {
+            Model = model,
+            Diagnostics = [.. solver.Found],
+            States = states.Count == model.Combinations.Length ? states.ToImmutable() : [],
+            Buckling = buckling.Count == model.Combinations.Length ? buckling.ToImmutable() : [],
+        };
+
+        bool Keep(FrameState? state)
+        {
+            if (state is null)
+                return false;
+            states.Add(state);
+            return true;
+        }
+    }
+}

@@ -1,0 +1,8 @@
+namespace Hoopwright.Frames;
+
+/// <summary>Gravity.</summary>
+internal static class FrameWeights
+{
+    /// <summary>Standard gravity, m/s² (NIST SP 330, 2019, 2.2.3).</summary>
+    internal const double GravityMps2 = 9.80665;
+}
