@@ -8,7 +8,8 @@ public sealed partial class DependencyTests
 {
     private static readonly string[] Order =
     [
-        "Quantities", "Sources", "Diagnostics", "Geometry", "Cutting", "Frames", "Plans", "Layout", "Cover", "Takeoff", "Pricing", "Cuts", "Orders", "Packets",
+        "Quantities", "Sources", "Diagnostics", "Geometry", "Cutting", "Frames", "Plans", "Layout", "Strength", "Cover", "Takeoff", "Pricing", "Cuts", "Orders",
+        "Packets",
     ];
 
     private static string Domain => Path.Combine(SamplePlans.Root, "src", "Hoopwright");
