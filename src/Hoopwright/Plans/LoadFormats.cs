@@ -29,12 +29,12 @@ internal static class LoadFormats
         Quantity<LoadRules, Pressure>(
             "cropLoad", PlanQuantities.Pressure.Within("0 psf", "40 psf", "0 kPa", "1.9 kPa").Like("4 psf", "0.2 kPa"),
             loads => loads.CropLoad, (loads, value) => loads with { CropLoad = value }),
-        Quantity<LoadRules, MassPerLength>(
-            "cropLine", PlanQuantities.MassPerLength.Within("0 lb/ft", "200 lb/ft", "0 kg/m", "290 kg/m").Like("15 lb/ft", "20 kg/m"),
+        Quantity<LoadRules, ForcePerLength>(
+            "cropLine", PlanQuantities.ForcePerLength.Within("0 lb/ft", "200 lb/ft", "0 N/m", "2900 N/m").Like("15 lb/ft", "200 N/m"),
             loads => loads.CropLine, (loads, value) => loads with { CropLine = value }),
         Choice<LoadRules, CropSupport>("cropHungOn", loads => loads.CropHungOn, (loads, value) => loads with { CropHungOn = value }),
-        Quantity<LoadRules, Mass>(
-            "person", PlanQuantities.Mass.Within("0 lb", "1000 lb", "0 kg", "450 kg").Like("100 lb", "50 kg"),
+        Quantity<LoadRules, Force>(
+            "person", PlanQuantities.Force.Within("0 lb", "1000 lb", "0 N", "4440 N").Like("100 lb", "450 N"),
             loads => loads.Person, (loads, value) => loads with { Person = value }),
         Quantity<LoadRules, Ratio>(
             "buildingWind", PlanQuantities.Ratio.Within("0.1", "1").Like("0.75", "0.75"), loads => loads.BuildingWind, (loads, value) => loads with { BuildingWind = value }),

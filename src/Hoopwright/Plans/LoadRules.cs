@@ -66,17 +66,17 @@ public sealed record LoadRules : PlanSection
     [Description("Crops hung from the frame, as a load over the floor.")]
     public Written<Pressure>? CropLoad { get; init; }
 
-    /// <summary>Crops hung from the frame, as a mass per length of tie, or per width of bow.</summary>
-    [Description("Crops hung from the frame, as a mass per length of tie, or per width of bow.")]
-    public Written<MassPerLength>? CropLine { get; init; }
+    /// <summary>Crops hung from the frame, as a force per length of tie, or per width of bow.</summary>
+    [Description("Crops hung from the frame, as a force per length of tie, or per width of bow.")]
+    public Written<ForcePerLength>? CropLine { get; init; }
 
     /// <summary>What carries hung crops.</summary>
     [Description("What carries hung crops.")]
     public CropSupport? CropHungOn { get; init; }
 
-    /// <summary>What a person on a ladder hangs on a purlin at the middle of a bay, as a mass.</summary>
-    [Description("What a person on a ladder hangs on a purlin at the middle of a bay, as a mass.")]
-    public Written<Mass>? Person { get; init; }
+    /// <summary>What a person on a ladder puts on a purlin at the middle of a bay.</summary>
+    [Description("What a person on a ladder puts on a purlin at the middle of a bay.")]
+    public Written<Force>? Person { get; init; }
 
     /// <summary>Wind speed to stand while building, as a part of the design wind.</summary>
     [Description("Wind speed to stand while building, as a part of the design wind.")]

@@ -48,9 +48,13 @@ internal static class PlanQuantities
     public static QuantityKind<Mass> Mass { get; } = new(
         "a mass", QuantityText.ReadMass, NumberWith("lbs?\\.?", "pounds?", "kg", "kilograms?", "g", "grams?"));
 
-    /// <summary>A mass per length.</summary>
-    public static QuantityKind<MassPerLength> MassPerLength { get; } = new(
-        "a mass per length", QuantityText.ReadMassPerLength, NumberWith("lbs?/ft", "plf", "kg/m"));
+    /// <summary>A force.</summary>
+    public static QuantityKind<Force> Force { get; } = new(
+        "a force", QuantityText.ReadForce, NumberWith("lbs?\\.?", "lbf", "pounds?", "kips?", "k?n", "newtons?"));
+
+    /// <summary>A force along a line.</summary>
+    public static QuantityKind<ForcePerLength> ForcePerLength { get; } = new(
+        "a force per length", QuantityText.ReadForcePerLength, NumberWith("lbs?/ft", "lbf/ft", "plf", "lbs?/in", "lbf/in", "pli", "k?n/m", "n/mm"));
 
     /// <summary>A temperature.</summary>
     public static QuantityKind<Temperature> Temperature { get; } = new(
