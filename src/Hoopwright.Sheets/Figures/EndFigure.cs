@@ -102,6 +102,7 @@ internal static class EndFigure
                 PlanePoint middle = At(hinge, (low.Up + high.Up) / 2);
                 LineRole role = door.Swing == DoorSwing.Out ? LineRole.Dimension : LineRole.Hidden;
                 figure.On("swing").Line(At(free, low.Up), middle, role, Ink.Film).Line(At(free, high.Up), middle, role, Ink.Film);
+                HingeMarks.Draw(figure, leaf, low);
             }
         }
         remarks.Surface(figure, At(door.Centre + (door.ClearWidth * 0.3), door.ClearHeight * 0.86),
@@ -112,9 +113,11 @@ internal static class EndFigure
 
     private static string Kind(DoorOpening door) => door.Kind switch
     {
-        DoorKind.Side => door.Swing == DoorSwing.Out ? "side door, swings out" : "side door, swings in",
-        DoorKind.Double => door.Swing == DoorSwing.Out ? "double door, swings out" : "double door, swings in",
+        DoorKind.Side => $"side door, {Swings(door)},\nhinged at the {(door.Hinge == HingeSide.Right ? "right" : "left")}",
+        DoorKind.Double => $"double door, {Swings(door)}",
         DoorKind.Sliding => "sliding door",
         DoorKind.Overhead => "overhead door",
     };
+
+    private static string Swings(DoorOpening door) => door.Swing switch { DoorSwing.Out => "swings out", DoorSwing.In => "swings in" };
 }

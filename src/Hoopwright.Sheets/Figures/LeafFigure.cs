@@ -34,10 +34,12 @@ internal static class LeafFigure
             if (member.Id.EndsWith("-rail-middle", StringComparison.Ordinal)) remarks.Surface(figure, At(x2 - (half * 2), z1), $"3 rails {sheet.Tape(member.CutLength)}", Angle.FromDegrees(-10));
             if (member.Id.EndsWith("-brace-lower", StringComparison.Ordinal)) remarks.Surface(figure, At((x1 + x2) / 2, (z1 + z2) / 2), $"2 braces {sheet.Tape(member.CutLength)}, cut to fit;\nfoot at the hinge side", Angle.FromDegrees(-5));
         }
+        HingeMarks.Draw(figure, leaf, At(Length.Zero, Length.Zero));
         figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(leaf.Width, Length.Zero), sheet.Tape);
         figure.Overall(Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, leaf.Height), sheet.Tape);
         string cover = door.LeafCover switch { LeafCover.Film => "covered with film, wrapped round the edges", LeafCover.Sheet => "covered with rigid sheet", LeafCover.None => "not covered" };
         string hinge = leaf.HingeLeft switch { true => "hinges at the left stile", false => "hinges at the right stile", null => "hangs from rollers at the top rail" };
+        if (door.Leaves.Length > 1) hinge += ",\nthose of the other leaf at its right stile";
         remarks.Edge(figure, At(leaf.HingeLeft == false ? leaf.Width : Length.Zero, leaf.Height * 0.85), $"{hinge};\n{cover}", Angle.FromDegrees(leaf.HingeLeft == false ? 10 : 170));
         remarks.Write();
         return builder.Build();

@@ -5,6 +5,7 @@ using Hoopwright.Cuts;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
+using Hoopwright.Plans;
 using Hoopwright.Pricing;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
@@ -38,11 +39,22 @@ internal sealed class PacketTables(PlannedTunnel planned, Tunnel tunnel)
         ]);
 
     public Table Doors() => new("doors", "Doors",
-        [new("Door", 2), new("Kind", 1.4), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1.3, TextAlign.End)],
+        [new("Door", 2), new("Kind", 1.4), new("Swings", 1.6), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1.3, TextAlign.End)],
         [
-            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(door.Id, door.Kind.ToString().ToLowerInvariant(), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
+            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(door.Id, door.Kind.ToString().ToLowerInvariant(), Swing(door), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
                 door.Leaves.IsEmpty ? "bought whole" : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length))),
         ]);
+
+    private static string Swing(DoorOpening door)
+    {
+        string way = door.Swing switch { DoorSwing.Out => "out", DoorSwing.In => "in" };
+        return door.Kind switch
+        {
+            DoorKind.Side => $"{way}, hinged {(door.Hinge == HingeSide.Right ? "right" : "left")}",
+            DoorKind.Double => way,
+            DoorKind.Sliding or DoorKind.Overhead => "",
+        };
+    }
 
     public Table Ordinates() => new("bow-heights", "Heights of the bow, for checking one with a tape",
         [new("From the left ground line", 2, TextAlign.End), new("Outside of the tube", 2, TextAlign.End), new("Underside", 2, TextAlign.End)],

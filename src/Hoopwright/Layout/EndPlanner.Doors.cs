@@ -39,6 +39,8 @@ internal sealed partial class EndPlanner
         Length height = draft.Answers.Take(doorPath + ".height", LayoutDefaults.DoorHeight, asked.Height);
         Length centre = draft.Answers.Take(doorPath + ".centre", new Usual<Length>(draft.Span / 2, "The door stands in the middle.", Sources.Citation.CommonPractice), asked.Centre);
         DoorSwing swing = kind is DoorKind.Side or DoorKind.Double ? draft.Answers.Take(doorPath + ".swing", LayoutDefaults.Swing, asked.Swing) : DoorSwing.Out;
+        HingeSide? hinge = kind == DoorKind.Side ? draft.Answers.Take(doorPath + ".hinge", LayoutDefaults.Hinge, asked.Hinge) : null;
+        WarnOfUnused(doorPath, kind, asked);
         LeafCover cover = draft.Answers.Take(doorPath + ".leafCover",
             kind == DoorKind.Overhead ? LayoutDefaults.LeafCover with { Value = LeafCover.None, Says = "An overhead door is bought whole." } : LayoutDefaults.LeafCover, asked.LeafCover);
         // A sliding leaf laps past its opening; every other door closes against jambs that line the posts.
@@ -52,6 +54,7 @@ internal sealed partial class EndPlanner
             Id = id,
             Kind = kind,
             Swing = swing,
+            Hinge = hinge,
             LeafCover = cover,
             Centre = centre,
             ClearWidth = clear,
@@ -60,14 +63,30 @@ internal sealed partial class EndPlanner
             HeaderTop = headerTop,
             VentHeight = vent,
             FrameTop = vent > Length.Zero ? headerTop + vent + frame.Depth : headerTop,
-            Leaves = cover == LeafCover.None ? [] : Leaves(id, kind, doorPath, asked, centre, clear, height),
+            Leaves = cover == LeafCover.None ? [] : Leaves(id, kind, hinge, doorPath, asked, centre, clear, height),
         };
+    }
+
+    /// <summary>Says so where the plan gives a side of hinges, or a swing, to a door that has none.</summary>
+    private void WarnOfUnused(string doorPath, DoorKind kind, Door asked)
+    {
+        if (asked.Hinge is { } hinge && kind != DoorKind.Side)
+        {
+            draft.Warn("ends.door.hinge-unused", doorPath + ".hinge",
+                kind == DoorKind.Double ? "A double door is hinged at both sides, so this is not used." : "This kind of door has no hinges, so this is not used.",
+                hinge == HingeSide.Left ? "left" : "right", "leave it out, or kind: side");
+        }
+        if (asked.Swing is { } swing && kind is (DoorKind.Sliding or DoorKind.Overhead))
+        {
+            draft.Warn("ends.door.swing-unused", doorPath + ".swing", "This kind of door does not swing, so this is not used.",
+                swing == DoorSwing.Out ? "out" : "in", "leave it out, or kind: side or double");
+        }
     }
 
     private BoardSection HeaderOver(Length roughWidth) =>
         draft.Board(path + ".headerBoard", end.HeaderBoard, LayoutDefaults.Header(roughWidth), LayoutDefaults.TreatedFrame);
 
-    private ImmutableArray<DoorLeaf> Leaves(string doorId, DoorKind kind, string doorPath, Door asked, Length centre, Length clear, Length height)
+    private ImmutableArray<DoorLeaf> Leaves(string doorId, DoorKind kind, HingeSide? hinge, string doorPath, Door asked, Length centre, Length clear, Length height)
     {
         Length gap = draft.Answers.Take(doorPath + ".gap", LayoutDefaults.LeafGap, asked.Gap);
         Length bottom = draft.Answers.Take(doorPath + ".bottomGap", LayoutDefaults.LeafBottomGap, asked.BottomGap);
@@ -78,7 +97,7 @@ internal sealed partial class EndPlanner
         Length lap = LayoutDefaults.SlideOverlap.Value;
         return kind switch
         {
-            DoorKind.Side => [new DoorLeaf(first, left + gap, bottom, clear - (gap * 2), hungHeight, true, LeafMemberIds(first))],
+            DoorKind.Side => [new DoorLeaf(first, left + gap, bottom, clear - (gap * 2), hungHeight, hinge == HingeSide.Left, LeafMemberIds(first))],
             DoorKind.Double =>
             [
                 new DoorLeaf(first, left + gap, bottom, half, hungHeight, true, LeafMemberIds(first)),

@@ -322,11 +322,12 @@ internal sealed partial class EndPlanner
         return (boards.ToImmutable(), board.Depth);
     }
 
+    // A door bought whole has no leaves here, and sweeps all the same.
     private static bool SweepsLeftOf(DoorOpening? door, Length from, Length to) =>
-        door is { Swing: DoorSwing.Out, Kind: DoorKind.Side or DoorKind.Double } && to > from && door.Leaves.Any(leaf => leaf.HingeLeft == true);
+        door is { Swing: DoorSwing.Out } and ({ Kind: DoorKind.Double } or { Hinge: HingeSide.Left }) && to > from;
 
     private static bool SweepsRightOf(DoorOpening? door, Length from, Length to) =>
-        door is { Swing: DoorSwing.Out, Kind: DoorKind.Side or DoorKind.Double } && to > from && door.Leaves.Any(leaf => leaf.HingeLeft == false);
+        door is { Swing: DoorSwing.Out } and ({ Kind: DoorKind.Double } or { Hinge: HingeSide.Right }) && to > from;
 
     private void FlushBoards(ImmutableArray<EndBoard>.Builder boards, BoardSection board, ImmutableArray<EndPost> posts, Length from, Length to)
     {

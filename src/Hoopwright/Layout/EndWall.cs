@@ -69,6 +69,9 @@ public sealed record DoorOpening
     /// <summary>The way it swings; for hinged doors.</summary>
     public required DoorSwing Swing { get; init; }
 
+    /// <summary>The side it is hinged at, for a side door; null for other doors: a double door is hinged at both sides.</summary>
+    public required HingeSide? Hinge { get; init; }
+
     /// <summary>What its leaves are covered with.</summary>
     public required LeafCover LeafCover { get; init; }
 
@@ -112,4 +115,8 @@ public sealed record DoorOpening
 /// <param name="HingeLeft">True when hinged at its left; null when it slides.</param>
 /// <param name="MemberIds">Its own frame.</param>
 public sealed record DoorLeaf(
-    string Id, Length Left, Length Bottom, Length Width, Length Height, bool? HingeLeft, ImmutableArray<string> MemberIds);
+    string Id, Length Left, Length Bottom, Length Width, Length Height, bool? HingeLeft, ImmutableArray<string> MemberIds)
+{
+    /// <summary>Hinges it hangs from: three where it is higher than the limit, else two; none where it slides.</summary>
+    public int Hinges => HingeLeft is null ? 0 : Height > LayoutDefaults.TallLeaf.Value ? 3 : 2;
+}

@@ -98,6 +98,8 @@ internal static class LayoutDefaults
 
     internal static Usual<DoorSwing> Swing { get; } = new(DoorSwing.Out, "The door swings out.", Citation.CommonPractice, Matters: true);
 
+    internal static Usual<HingeSide> Hinge { get; } = new(HingeSide.Left, "The door is hinged at its left; the side away from the strongest wind is the better one.", Citation.CommonPractice, Matters: true);
+
     internal static Usual<LeafCover> LeafCover { get; } = new(Plans.LeafCover.Film, "Door leaves are covered with film.", Citation.CommonPractice);
 
     internal static Usual<string> LeafBoard { get; } = new("2x4", "The frame of a door leaf, laid flat.", Citation.CommonPractice);
@@ -105,6 +107,8 @@ internal static class LayoutDefaults
     internal static Usual<Length> LeafGap { get; } = new(Length.FromInches(0.25), "Gap at the sides and top of a hinged leaf.", Citation.CommonPractice);
 
     internal static Usual<Length> LeafBottomGap { get; } = new(Length.FromInches(1), "Gap under a leaf.", Citation.CommonPractice);
+
+    internal static Usual<Length> TallLeaf { get; } = new(Length.FromFeet(6), "A leaf higher than this has three hinges, a lower one two.", Citation.CommonPractice);
 
     internal static Usual<Length> SlideOverlap { get; } = new(Length.FromInches(3), "A sliding leaf laps past the opening this much at the sides and top.", Citation.CommonPractice);
 

@@ -1,5 +1,6 @@
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
+using Hoopwright.Plans;
 
 namespace Hoopwright.Packets;
 
@@ -167,6 +168,8 @@ internal static class TunnelResults
         {
             json.Text("id", door.Id);
             json.Text("kind", Word(door.Kind));
+            if (door.Kind is DoorKind.Side or DoorKind.Double) json.Text("swing", Word(door.Swing));
+            if (door.Hinge is { } hinge) json.Text("hinge", Word(hinge));
             json.Length("centre", door.Centre);
             json.Length("clearWidth", door.ClearWidth);
             json.Length("clearHeight", door.ClearHeight);

@@ -26,6 +26,10 @@ public sealed record Door : PlanSection
     [Description("out or in, for hinged doors.")]
     public DoorSwing? Swing { get; init; }
 
+    /// <summary>left or right, for a side door: the side it is hinged at, left being the side from which distances across start.</summary>
+    [Description("left or right, for a side door: the side it is hinged at, left being the side from which distances across start.")]
+    public HingeSide? Hinge { get; init; }
+
     /// <summary>film, sheet or none (a door bought whole).</summary>
     [Description("film, sheet or none (a door bought whole).")]
     public LeafCover? LeafCover { get; init; }

@@ -34,6 +34,7 @@ internal static class EndFormats
             "height", PlanQuantities.Length.Within("1 ft", "40 ft", "0.31 m", "12 m").Like("7 ft", "2.1 m"), door => door.Height, (door, value) => door with { Height = value }),
         Quantity<Door, Length>("centre", Across, door => door.Centre, (door, value) => door with { Centre = value }),
         Choice<Door, DoorSwing>("swing", door => door.Swing, (door, value) => door with { Swing = value }),
+        Choice<Door, HingeSide>("hinge", door => door.Hinge, (door, value) => door with { Hinge = value }),
         Choice<Door, LeafCover>("leafCover", door => door.LeafCover, (door, value) => door with { LeafCover = value }),
         Group<Door, Board>("leafBoard", FrameFormats.Board, door => door.LeafBoard, (door, value) => door with { LeafBoard = value }),
         Quantity<Door, Length>(

@@ -57,7 +57,7 @@ public static class StarterPlan
               "ends": {
                 "front": {
                   "doors": [
-                    // side, double, sliding or overhead; swing out or in.
+                    // side, double, sliding or overhead; swing out or in; a side door also takes "hinge": left or right.
                     { "kind": "double", "width": "{{Say("6 ft", "1.8 m")}}", "height": "{{Say("7 ft", "2.1 m")}}", "swing": "out" }
                   ]
                 },

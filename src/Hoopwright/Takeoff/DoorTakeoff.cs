@@ -32,14 +32,11 @@ internal static class DoorTakeoff
         }
     }
 
-    /// <summary>Hinges of a leaf: three where it is higher than the limit, else two.</summary>
-    public static int HingesOf(DoorLeaf leaf) => leaf.Height > TakeoffDefaults.TallLeaf.Value ? 3 : 2;
-
     private static void Hinged(TakeoffDraft draft, DoorOpening door)
     {
         if (door.Leaves.IsEmpty) return;
         foreach (DoorLeaf leaf in door.Leaves)
-            Each(draft, Items.Hinge, "heavy strap", HingesOf(leaf), TakeoffDefaults.TallLeaf.Says, TakeoffDefaults.TallLeaf.Source, leaf.Id);
+            Each(draft, Items.Hinge, "heavy strap", leaf.Hinges, LayoutDefaults.TallLeaf.Says, LayoutDefaults.TallLeaf.Source, leaf.Id);
         Each(draft, Items.Latch, "", 1, "One latch to a hinged door.", Citation.CommonPractice, door.Id);
         if (door.Leaves.Length > 1)
             Each(draft, Items.DropBolt, "", 1, "A drop bolt holds the second leaf of a double door.", Citation.CommonPractice, door.Leaves[1].Id);

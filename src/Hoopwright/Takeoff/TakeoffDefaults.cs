@@ -84,8 +84,6 @@ internal static class TakeoffDefaults
 
     internal static Usual<Length> JambScrewSpacing { get; } = new(Length.FromInches(16), "Screws of a jamb stand at most this far apart.", Citation.CommonPractice);
 
-    internal static Usual<Length> TallLeaf { get; } = new(Length.FromFeet(6), "A leaf higher than this has three hinges, a lower one two.", Citation.CommonPractice);
-
     internal static Usual<Length> TrackBracketSpacing { get; } = new(Length.FromFeet(2), "Brackets of a door track stand at most this far apart.", Citation.FromMemory);
 
     internal static Usual<int> HangersPerSlidingLeaf { get; } = new(2, "Two roller hangers carry a sliding leaf.", Citation.CommonPractice);
