@@ -39,7 +39,9 @@ internal sealed class MeasuredBow(BowRequest request, UnitSystem units, Length l
         PlanePath film = PlanePath.Of(segments);
         if (!CanBeBent(film)) return null;
 
-        BowShape? shape = BowShape.Over(request with { SideHeight = curve[0].YM > Tolerances.PlaceM ? curve[0].ToPoint().Up : Length.Zero }, film);
+        // The lower of two uneven legs: up to there both are straight, from whichever side one looks.
+        double legsM = Math.Min(curve[0].YM, curve[^1].YM);
+        BowShape? shape = BowShape.Over(request with { SideHeight = legsM > Tolerances.PlaceM ? Length.FromMetres(legsM) : Length.Zero }, film);
         if (shape is null)
             Error("bow.tube-too-wide", "offsets", "The tube is too wide for a bend of this bow.", Tape(request.TubeOutside), "a narrower tube or wider bends");
         else if (request.PeakHeight is { } peak && (peak - shape.PeakHeight).Abs() > Length.FromInches(1))

@@ -34,7 +34,9 @@ internal static class SmoothCurve
         for (int i = 1; i < points.Length; i++)
             if (points[i].YM > points[top].YM)
                 top = i;
-        if (!IsRidge(points, top)) return PlanePath.Of(Fit(points));
+        // Two highest points have no ridge between them, and to take one of them would make a bow that leans.
+        bool alone = points.Count(point => point.YM == points[top].YM) == 1;
+        if (!alone || !IsRidge(points, top)) return PlanePath.Of(Fit(points));
         return PlanePath.Of([.. Fit(points[..(top + 1)]), .. Fit(points[top..])]);
     }
 
@@ -110,8 +112,8 @@ internal static class SmoothCurve
         {
             double turn = chords[i] - chords[i - 1];
             if (Math.Abs(turn) <= StraightRad) return before[i];
-            double most = i == 1 ? 1 : ShareUpTo((chords[i - 1] - before[i - 1]) / turn);
-            double least = i == last - 1 ? 0 : 1 - ShareUpTo((before[i + 1] - chords[i]) / turn);
+            double most = i == 1 ? 1 : ShareUpTo(chords[i - 1] - before[i - 1], turn);
+            double least = i == last - 1 ? 0 : 1 - ShareUpTo(before[i + 1] - chords[i], turn);
             double share = (before[i] - chords[i - 1]) / turn;
             return least > most ? before[i] : chords[i - 1] + (turn * Math.Clamp(share, least, most));
         }
@@ -121,7 +123,12 @@ internal static class SmoothCurve
     private static double Leaving(double riseRad) => riseRad > (Math.PI / 2) - UprightRad ? Math.PI / 2 : riseRad;
 
     /// <summary>The part of a turn that one pair may have, from the other end's part of it; all of it where the curve turns back.</summary>
-    private static double ShareUpTo(double otherPart) => otherPart < 0 ? 1 : Math.Min(1, MostUneven * otherPart);
+    private static double ShareUpTo(double otherRad, double turnRad)
+    {
+        // Three points in a line leave a last digit of either sign here; only a real turn back is one.
+        double part = Math.Abs(otherRad) <= StraightRad ? 0 : otherRad / turnRad;
+        return part < 0 ? 1 : Math.Min(1, MostUneven * part);
+    }
 
     /// <summary>
     /// Two arcs with given directions at their ends. With a and b the angles from the start's direction to the chord and from
@@ -133,10 +140,11 @@ internal static class SmoothCurve
         PlaneVector chord = end - start;
         double a = Math.IEEERemainder(chord.DirectionRad - startRad, Math.Tau), b = Math.IEEERemainder(endRad - chord.DirectionRad, Math.Tau);
         double smaller = Math.Min(Math.Abs(a), Math.Abs(b));
-        double g = a * b > 0 ? Math.Clamp((a - b) / 2, -smaller, smaller) : (a - b) / 2;
-        if (Math.Abs(a) + Math.Abs(b) <= StraightRad || (a * b >= 0 && smaller <= StraightRad))
+        // An angle of nothing has the sign of its last digit: from a straight into a bend the pair turns back a little.
+        bool turnsOn = a * b > 0 && smaller > StraightRad;
+        double g = turnsOn ? Math.Clamp((a - b) / 2, -smaller, smaller) : (a - b) / 2;
+        if (Math.Abs(a) + Math.Abs(b) <= StraightRad)
         {
-            // Straight, or a corner that no tube can follow; the check of the bends beside it tells.
             segments.Add(new LineSegment(start, end));
             return;
         }

@@ -57,7 +57,24 @@ internal static class PlanTexts
             shoulder.Select(bend => $"\"shape\": \"round\", {heights}{bend}"),
             shoulder.Select(bend => $"\"shape\": \"gothic\", {heights}{bend}"),
             shoulder.Select(bend => $"\"shape\": \"peaked\", {heights}{bend}"),
-            Gen.Int[5, 9].Select(count => $"\"shape\": \"offsets\", \"offsets\": [ {Offsets(say, spanIn, sideIn, peakIn, count)} ]"));
+            Gen.Int[5, 9].Select(count => $"\"shape\": \"offsets\", \"offsets\": [ {Offsets(say, spanIn, sideIn, peakIn, count)} ]"),
+            from count in Gen.Int[5, 9]
+            from topIn in Gen.Int[spanIn * 2 / 5, spanIn * 3 / 5]
+            from lessIn in Gen.Int[0, 12]
+            select $"\"shape\": \"offsets\", \"offsets\": [ {UnevenOffsets(say, spanIn, sideIn, peakIn, topIn, lessIn, count)} ]");
+    }
+
+    // A quarter ellipse on either side of a top that stands off the middle, on legs of two heights.
+    private static string UnevenOffsets(Saying say, int spanIn, int sideIn, int peakIn, int topIn, int lessIn, int count)
+    {
+        IEnumerable<(int AcrossIn, int UpIn)> Quarter(int wideIn, int legIn) => Enumerable.Range(0, count).Select(index =>
+        {
+            double part = (double)index / (count - 1);
+            return ((int)Math.Round(part * wideIn), legIn + (int)Math.Round((peakIn - legIn) * Math.Sqrt(1 - ((1 - part) * (1 - part)))));
+        });
+
+        return string.Join(", ", Quarter(topIn, sideIn).Concat(Quarter(spanIn - topIn, sideIn - lessIn).Reverse().Skip(1).Select(point => (spanIn - point.AcrossIn, point.UpIn)))
+            .Select(point => $"{{ \"across\": \"{say.Of(point.Item1)}\", \"height\": \"{say.Of(point.Item2)}\" }}"));
     }
 
     // The left half of an ellipse on legs.
@@ -108,8 +125,9 @@ internal static class PlanTexts
         from heightIn in Gen.Int[72, Math.Max(73, Math.Min(96, peakIn - 30))]
         from offIn in Gen.Int[-24, 24]
         from swing in Any("out", "in")
+        from hinge in Any("", ", \"hinge\": \"left\"", ", \"hinge\": \"right\"")
         from cover in Any("film", "sheet", "none")
-        select $"{{ \"kind\": \"{kind}\", \"width\": \"{say.Of(widthIn)}\", \"height\": \"{say.Of(heightIn)}\", \"centre\": \"{say.Of((spanIn / 2) + offIn)}\", \"swing\": \"{swing}\", \"leafCover\": \"{cover}\" }}";
+        select $"{{ \"kind\": \"{kind}\", \"width\": \"{say.Of(widthIn)}\", \"height\": \"{say.Of(heightIn)}\", \"centre\": \"{say.Of((spanIn / 2) + offIn)}\", \"swing\": \"{swing}\", \"leafCover\": \"{cover}\"{hinge} }}";
 
     /// <summary>Ways to write a length of so many inches, or of as many times 25 mm.</summary>
     private readonly record struct Saying(bool Metric, int Style)
