@@ -14,4 +14,7 @@ internal sealed record FrameAnalysis
 
     /// <summary>Out-of-balance force allowed where iterations end, as a share of the greatest force in the model.</summary>
     public double Tolerance { get; init; } = 1e-9;
+
+    /// <summary>For large displacements: how the path is followed.</summary>
+    public PathControl Path { get; init; } = new();
 }

@@ -11,4 +11,7 @@ internal enum FrameAnalysisKind
 
     /// <summary>Linear, then the multiples of the load at which the frame buckles.</summary>
     Buckling,
+
+    /// <summary>Following the frame through displacements and turns of any size.</summary>
+    LargeDisplacement,
 }

@@ -20,4 +20,7 @@ public sealed record FrameAnswer
 
     /// <summary>For a buckling run: the factors of each combination, in the model's order.</summary>
     internal ImmutableArray<BucklingModes> Buckling { get; init; } = [];
+
+    /// <summary>For a large-displacement run: the path of each combination, in the model's order.</summary>
+    internal ImmutableArray<ImmutableArray<PathPoint>> Paths { get; init; } = [];
 }

@@ -24,6 +24,8 @@ public static class FrameSolver
         var solver = new StaticSolver(mesh);
         var states = ImmutableArray.CreateBuilder<FrameState>();
         var buckling = ImmutableArray.CreateBuilder<BucklingModes>();
+        var paths = ImmutableArray.CreateBuilder<ImmutableArray<PathPoint>>();
+        var found = new List<Diagnostic>();
         foreach (var combination in model.Combinations)
         {
             switch (model.Analysis.Kind)
@@ -38,14 +40,22 @@ public static class FrameSolver
                     if (Keep(solver.Linear(combination)))
                         buckling.Add(BucklingSolver.Solve(solver.Work, model.Analysis.Modes));
                     break;
+                case FrameAnalysisKind.LargeDisplacement:
+                    if (PathSolver.Solve(mesh, combination, found) is { } path)
+                    {
+                        states.Add(path.Last);
+                        paths.Add(path.Points);
+                    }
+                    break;
             }
         }
         return new()
         {
             Model = model,
-            Diagnostics = [.. solver.Found],
+            Diagnostics = [.. solver.Found, .. found],
             States = states.Count == model.Combinations.Length ? states.ToImmutable() : [],
             Buckling = buckling.Count == model.Combinations.Length ? buckling.ToImmutable() : [],
+            Paths = paths.Count == model.Combinations.Length ? paths.ToImmutable() : [],
         };
 
         bool Keep(FrameState? state)

@@ -288,11 +288,7 @@ internal sealed class FrameWork
         if (loads.SelfWeight == Vector3.Zero)
             return;
         for (int at = 0; at < Mesh.Beams.Length; at++)
-        {
-            var member = Mesh.Beams[at].Member;
-            double weightNPerM = member.Material.DensityKgM3 * member.Section.AreaM2 * FrameWeights.GravityMps2;
-            Mesh.Beams[at].AddLoad(_spread.AsSpan(12 * at, 12), MemberLoad.Uniform(at, loads.SelfWeight * weightNPerM), factor);
-        }
+            Mesh.Beams[at].AddLoad(_spread.AsSpan(12 * at, 12), MemberLoad.Uniform(at, loads.SelfWeight * FrameWeights.NPerM(Mesh.Beams[at].Member)), factor);
     }
 
     private double GreatestLoad()

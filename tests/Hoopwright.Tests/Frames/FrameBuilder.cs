@@ -78,13 +78,13 @@ internal sealed class FrameBuilder
 
     internal void Weigh() => _load = _load with { SelfWeight = new(0, 0, -1) };
 
-    internal FrameModel Model(FrameAnalysisKind kind = FrameAnalysisKind.Linear, bool planar = false, int modes = 1) => new()
+    internal FrameModel Model(FrameAnalysisKind kind = FrameAnalysisKind.Linear, bool planar = false, int modes = 1, PathControl? path = null) => new()
     {
         Nodes = [.. _nodes],
         Members = [.. _members],
         LoadCases = [_load],
         Combinations = [new("C", [new(0, 1)])],
-        Analysis = new() { Kind = kind, Planar = planar, Modes = modes },
+        Analysis = new() { Kind = kind, Planar = planar, Modes = modes, Path = path ?? new() },
     };
 
     internal FrameState Solve(FrameAnalysisKind kind = FrameAnalysisKind.Linear, bool planar = false)
@@ -99,6 +99,13 @@ internal sealed class FrameBuilder
         var answer = FrameSolver.Solve(Model(FrameAnalysisKind.Buckling, planar, modes));
         Assert.Empty(answer.Diagnostics);
         return Assert.Single(answer.Buckling).Factors;
+    }
+
+    internal FrameAnswer Follow(PathControl path, bool planar = false)
+    {
+        var answer = FrameSolver.Solve(Model(FrameAnalysisKind.LargeDisplacement, planar, path: path));
+        Assert.Empty(answer.Diagnostics);
+        return answer;
     }
 
     private static string Name(int at) => (at + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
