@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
 
 namespace Hoopwright.Packets;

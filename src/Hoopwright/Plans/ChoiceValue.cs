@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
+using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Plans;
 
@@ -170,7 +171,7 @@ internal static class PlanDocument
         if (end >= 0)
             rest = rest[..end];
         var text = Encoding.UTF8.GetString(rest).TrimEnd('\uFFFD').TrimEnd();
-        return text.Length == 0 ? "the end of the line" : PlanNode.Shorten(text);
+        return text.Length == 0 ? "the end of the line" : SeenText.Shorten(text);
     }
 
     /// <summary>The part of the document read so far.</summary>
@@ -278,7 +279,7 @@ internal static class PlanDocument
                 // A lone half of a \u pair: JSON allows to write it, but it is no character.
                 problems.Error(
                     PlanCodes.BadCharacter, offset, path, $"A text at {place} holds half of a \\u pair, which is no character.",
-                    PlanNode.Shorten(Encoding.UTF8.GetString(reader.ValueSpan)), "the character itself");
+                    SeenText.Shorten(Encoding.UTF8.GetString(reader.ValueSpan)), "the character itself");
                 return Encoding.UTF8.GetString(reader.ValueSpan);
             }
         }

@@ -5,6 +5,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
+using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Plans;
 
@@ -52,8 +53,8 @@ internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessed
             else
             {
                 problems.Error(
-                    PlanCodes.UnknownField, node.Offset, node.Path, $"There is no field {PlanNode.Shorten(name)} here.",
-                    PlanNode.Shorten(name), NearestWord.Accepted(name, [.. fields.Select(field => field.Name)]));
+                    PlanCodes.UnknownField, node.Offset, node.Path, $"There is no field {SeenText.Shorten(name)} here.",
+                    SeenText.Shorten(name), NearestWord.Accepted(name, [.. fields.Select(field => field.Name)]));
             }
         }
 

@@ -1,5 +1,6 @@
-using Hoopwright.Quantities;
 using static Hoopwright.Plans.PlanFields;
+using Hoopwright.Diagnostics;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
 
@@ -50,7 +51,7 @@ internal static class PlanFormats
             else if (before is not null && string.CompareOrdinal(id.Text, before) < 0)
             {
                 problems.Warning(
-                    PlanCodes.SiteBookOrder, id, $"The entry stands after {PlanNode.Shorten(before)}, which its id says is later.",
+                    PlanCodes.SiteBookOrder, id, $"The entry stands after {SeenText.Shorten(before)}, which its id says is later.",
                     "entries in the order of their ids");
             }
 

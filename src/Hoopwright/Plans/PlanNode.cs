@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Plans;
 
@@ -15,8 +16,6 @@ namespace Hoopwright.Plans;
 internal sealed class PlanNode(
     PlanNodeKind kind, PlanNode? parent, string? name, int index, int offset, TextPlace place, string text)
 {
-    private const int LongestSeen = 60;
-
     private List<PlanNode>? _children;
 
     /// <summary>What it is.</summary>
@@ -50,29 +49,17 @@ internal sealed class PlanNode(
     {
         PlanNodeKind.Group => "a group of fields in { }",
         PlanNodeKind.List => "a list in [ ]",
-        PlanNodeKind.Text => Shorten(Text),
-        PlanNodeKind.Number => Shorten(Text),
+        PlanNodeKind.Text => SeenText.Shorten(Text),
+        PlanNodeKind.Number => SeenText.Shorten(Text),
         PlanNodeKind.YesNo => Text,
         PlanNodeKind.Null => "null",
     };
-
-    /// <summary>
-    /// A text as a diagnostic shows it, whatever was in the file: cut short when long, and without control characters, which
-    /// could do anything to a screen.
-    /// </summary>
-    public static string Shorten(string text)
-    {
-        string shown = text.Length <= LongestSeen
-            ? text
-            : string.Concat(text.AsSpan(0, char.IsHighSurrogate(text[LongestSeen - 1]) ? LongestSeen - 1 : LongestSeen), "…");
-        return shown.Any(IsUnseen) ? string.Concat(shown.Select(c => IsUnseen(c) ? '\uFFFD' : c)) : shown;
-    }
 
     /// <summary>The path of a field of this group, present or not.</summary>
     public string PathOf(string field)
     {
         var path = Path;
-        var name = Shorten(field);
+        var name = SeenText.Shorten(field);
         return path.Length == 0 ? name : $"{path}.{name}";
     }
 
@@ -90,10 +77,6 @@ internal sealed class PlanNode(
 
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
-
-    // Control and format characters (the latter turn the direction of writing), and line ends that are no control characters.
-    private static bool IsUnseen(char c) =>
-        char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
 
     private void WriteTo(Utf8JsonWriter writer)
     {

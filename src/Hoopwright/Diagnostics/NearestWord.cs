@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Hoopwright.Plans;
+namespace Hoopwright.Diagnostics;
 
 /// <summary>Finds what someone meant who typed a word that does not exist.</summary>
 internal static class NearestWord
