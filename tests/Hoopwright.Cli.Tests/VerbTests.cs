@@ -117,6 +117,30 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void A_frame_is_solved_as_json_or_as_tables()
+    {
+        (int code, string output, _) = Run("frame", Example("frame-portal"), "--json");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.True(document.RootElement.GetProperty("combinations").GetProperty("snow").GetProperty("members").TryGetProperty("brace", out _));
+        Assert.True(document.RootElement.GetProperty("seconds").GetDouble() > 0);
+        (code, output, _) = Run("frame", Example("frame-portal"));
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("Combination wind: second order, solved", output, StringComparison.Ordinal);
+        Assert.Contains("leftFoot", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_frame_with_errors_ends_with_one_and_its_diagnostics()
+    {
+        (int code, string output, _) = Run("{ \"nodes\": {} }"u8.ToArray(), "frame", "-", "--json");
+        Assert.Equal(ExitCode.InputErrors, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.NotEmpty(document.RootElement.GetProperty("diagnostics").EnumerateArray());
+        Assert.Equal(ExitCode.InputErrors, Run([], "frame", "-").Code);
+    }
+
+    [Fact]
     public void Messages_carry_no_colour_unless_asked() => Assert.DoesNotContain('\u001b', Run("check", Example("wrong")).Output);
 
     public void Dispose() => Directory.Delete(folder, recursive: true);

@@ -69,7 +69,7 @@ public sealed partial class DiagnosticsPageTests
         return codes;
     }
 
-    [GeneratedRegex(@"(?:\b(?:Diagnostic|new|Error|Warn|Add|Refuse|Ask)|[?:] )\(\s*""(?<code>[a-z][a-z0-9-]*(?:\.[a-z0-9-]+)+)"",")]
+    [GeneratedRegex(@"(?:\b(?:Diagnostic|new|Error|Warn|Assume|Add|Refuse|Ask)|[?:] )\(\s*""(?<code>[a-z][a-z0-9-]*(?:\.[a-z0-9-]+)+)"",")]
     private static partial Regex Written();
 
     [GeneratedRegex(@"\bcode \+ ""(?<ending>\.[a-z0-9.-]+)""")]
