@@ -26,6 +26,8 @@ internal static class FrameAnswerTable
         Line(text, $"Combination {model.Combinations[at].Id}: {Kind(model.Analysis.Kind)}, {solved}, out of balance {state.Residual.ToString("0.0e-0", CultureInfo.InvariantCulture)}");
         if (at < answer.Buckling.Length)
             Line(text, "Buckles at this load times " + string.Join(", ", answer.Buckling[at].Factors.Select(factor => factor.ToString("0.0000", CultureInfo.InvariantCulture))));
+        if (at < answer.Paths.Length)
+            Line(text, "Path, as multiples of this load: " + string.Join(", ", answer.Paths[at].Select(point => Number(point.LoadFactor))));
         Block(text, "Displacements", "that move most", Moves, Rows(model.Nodes.Length, node => model.Nodes[node].Id, state.Displacements.AsSpan(), 6, 1000, first: 0, _ => true));
         Block(text, "Reactions on the frame", "that hold most", Holds, Rows(model.Nodes.Length, node => model.Nodes[node].Id, state.Reactions.AsSpan(), 6, 1, first: 0, node => model.Nodes[node].Held != Freedoms.None || model.Nodes[node].Springs is not null));
         Block(text, "Section forces, each member at its start and at its end", "with the greatest moments", Forces, Rows(2 * model.Members.Length, end => model.Members[end / 2].Id + (end % 2 == 0 ? " from" : " to"), state.SectionForces.AsSpan(), 6, 1, first: 3, _ => true));
@@ -70,6 +72,7 @@ internal static class FrameAnswerTable
         FrameAnalysisKind.Linear => "linear",
         FrameAnalysisKind.SecondOrder => "second order",
         FrameAnalysisKind.Buckling => "linear, with buckling",
+        FrameAnalysisKind.LargeDisplacement => "large displacements",
     };
 
     private static string Number(double value)

@@ -35,6 +35,8 @@ public static class FrameAnswerText
                 Combination(json, answer, at);
             json.WriteEndObject();
             Buckling(json, answer);
+            if (!answer.Paths.IsEmpty)
+                Paths(json, answer);
             json.WritePropertyName("seconds");
             json.WriteRawValue(took.TotalSeconds.ToString("0.000000", CultureInfo.InvariantCulture));
             Diagnostics(json, answer);
@@ -57,11 +59,7 @@ public static class FrameAnswerText
     {
         var (model, state) = (answer.Model, answer.States[at]);
         json.WriteStartObject(model.Combinations[at].Id);
-        var (shiftM, turnRad) = Greatest(state.Displacements.AsSpan());
-        json.WriteStartObject("displacements");
-        for (int node = 0; node < model.Nodes.Length; node++)
-            Six(json, model.Nodes[node].Id, ShiftNames, state.Displacements.AsSpan().Slice(6 * node, 6), shiftM, turnRad);
-        json.WriteEndObject();
+        Displacements(json, model, state.Displacements.AsSpan());
         var (forceN, momentNm) = Greatest(state.SectionForces.AsSpan());
         var (reactionN, reactionNm) = Greatest(state.Reactions.AsSpan());
         (forceN, momentNm) = (Math.Max(forceN, reactionN), Math.Max(momentNm, reactionNm));
@@ -84,6 +82,35 @@ public static class FrameAnswerText
         json.WriteNumber("iterations", state.Iterations);
         json.WritePropertyName("residual");
         json.WriteRawValue(state.Residual.ToString("0.0E-00", CultureInfo.InvariantCulture));
+        json.WriteEndObject();
+    }
+
+    private static void Displacements(Utf8JsonWriter json, FrameModel model, ReadOnlySpan<double> values)
+    {
+        var (shiftM, turnRad) = Greatest(values);
+        json.WriteStartObject("displacements");
+        for (int node = 0; node < model.Nodes.Length; node++)
+            Six(json, model.Nodes[node].Id, ShiftNames, values.Slice(6 * node, 6), shiftM, turnRad);
+        json.WriteEndObject();
+    }
+
+    private static void Paths(Utf8JsonWriter json, FrameAnswer answer)
+    {
+        json.WriteStartObject("paths");
+        for (int at = 0; at < answer.Paths.Length; at++)
+        {
+            json.WriteStartArray(answer.Model.Combinations[at].Id);
+            foreach (var point in answer.Paths[at])
+            {
+                json.WriteStartObject();
+                json.WritePropertyName("loadFactor");
+                json.WriteRawValue(point.LoadFactor.ToString(Digits, CultureInfo.InvariantCulture));
+                json.WriteNumber("iterations", point.Iterations);
+                Displacements(json, answer.Model, point.Displacements.AsSpan());
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
         json.WriteEndObject();
     }
 

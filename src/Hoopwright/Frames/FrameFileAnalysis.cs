@@ -4,6 +4,7 @@ namespace Hoopwright.Frames;
 internal static class FrameFileAnalysis
 {
     private const int MostModes = 50;
+    private const int MostSteps = 10_000;
 
     /// <summary>The analysis; what is not said is assumed, and told.</summary>
     internal static FrameAnalysis Read(ModelGroup file, ModelNames<int> nodes, ModelProblems problems)
@@ -15,7 +16,7 @@ internal static class FrameFileAnalysis
         }
         if (file.Group("analysis") is not { } group)
             return new();
-        group.Only(["kind", "modes", "planar", "tolerance"]);
+        group.Only(["kind", "modes", "planar", "tolerance", "control"]);
         if (!group.Has("kind"))
             problems.Assume("model.analysis", "analysis.kind", "The model does not say how it is to be solved.", "linear");
         var usual = new FrameAnalysis();
@@ -25,6 +26,25 @@ internal static class FrameFileAnalysis
             Modes = group.Count("modes", 1, MostModes) ?? usual.Modes,
             Planar = group.Flag("planar") ?? usual.Planar,
             Tolerance = Tolerance(group, problems) ?? usual.Tolerance,
+            Path = group.Group("control") is { } control ? Control(control, nodes) : usual.Path,
+        };
+    }
+
+    private static PathControl Control(ModelGroup group, ModelNames<int> nodes)
+    {
+        group.Only(["kind", "steps", "node", "freedom", "reach"]);
+        var usual = new PathControl();
+        usual = usual with { Kind = group.Word("kind", FrameWords.Controls) ?? usual.Kind, Steps = group.Count("steps", 1, MostSteps) ?? usual.Steps };
+        return usual.Kind switch
+        {
+            PathControlKind.Load => usual,
+            PathControlKind.Arc => usual with { Reach = group.NeededNumber("reach", "0.05") ?? 0 },
+            PathControlKind.Displacement => usual with
+            {
+                Node = nodes.Find(group.NeededText("node", "\"2\""), group.PathOf("node"), out int node) ? node : 0,
+                Freedom = group.NeededWord("freedom", FrameWords.FreedomPlaces) ?? 0,
+                Reach = group.NeededNumber("reach", "-0.5") ?? 0,
+            },
         };
     }
 

@@ -39,10 +39,11 @@ internal sealed class FrameFileLoads(ModelProblems problems, ModelNames<int> nod
             if (load.Temperatures.Any(warm => model.Members[warm.Member].Material.ExpansionPerK == 0))
                 problems.Assume("model.no-expansion", $"loadCases.{load.Id}.temperature", "A change of temperature is asked for, but the member's material has no expansionPerK.", "no expansion of that member");
         }
-        if ((long)model.Combinations.Length * model.Nodes.Length > MostNodeStates)
+        long steps = model.Analysis.Kind == FrameAnalysisKind.LargeDisplacement ? model.Analysis.Path.Steps : 1;
+        if (steps * model.Combinations.Length * model.Nodes.Length > MostNodeStates)
         {
             string seen = string.Create(CultureInfo.InvariantCulture, $"{model.Combinations.Length} combinations of {model.Nodes.Length} nodes");
-            problems.Error("model.too-large", "combinations", "The model asks for more states than an answer can hold.", seen, "fewer combinations at a time");
+            problems.Error("model.too-large", "combinations", "The model asks for more states than an answer can hold.", seen, "fewer combinations or steps at a time");
         }
     }
 

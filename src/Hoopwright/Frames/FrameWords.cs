@@ -20,5 +20,13 @@ internal static class FrameWords
     internal static ImmutableArray<(string Word, LoadPer Value)> LoadPers { get; } = [("length", LoadPer.Length), ("projection", LoadPer.Projection)];
 
     internal static ImmutableArray<(string Word, FrameAnalysisKind Value)> Kinds { get; } =
-        [("linear", FrameAnalysisKind.Linear), ("secondOrder", FrameAnalysisKind.SecondOrder), ("buckling", FrameAnalysisKind.Buckling)];
+    [
+        ("linear", FrameAnalysisKind.Linear), ("secondOrder", FrameAnalysisKind.SecondOrder), ("buckling", FrameAnalysisKind.Buckling),
+        ("largeDisplacement", FrameAnalysisKind.LargeDisplacement),
+    ];
+
+    internal static ImmutableArray<(string Word, PathControlKind Value)> Controls { get; } =
+        [("load", PathControlKind.Load), ("displacement", PathControlKind.Displacement), ("arc", PathControlKind.Arc)];
+
+    internal static ImmutableArray<(string Word, int Value)> FreedomPlaces { get; } = [.. FreedomNames.Select((name, at) => (name, at))];
 }

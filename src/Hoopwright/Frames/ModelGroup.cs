@@ -137,6 +137,15 @@ internal sealed class ModelGroup
         return Word(json, PathOf(field), words, _problems);
     }
 
+    /// <summary>One of a few words that must be there.</summary>
+    internal T? NeededWord<T>(string field, ImmutableArray<(string Word, T Value)> words)
+        where T : struct
+    {
+        if (!Has(field))
+            Missing(field, $"\"{words[0].Word}\"");
+        return Word(field, words);
+    }
+
     /// <summary>A value as one of a few words.</summary>
     internal static T? Word<T>(JsonElement json, string path, ImmutableArray<(string Word, T Value)> words, ModelProblems problems)
         where T : struct

@@ -63,6 +63,9 @@ public sealed class FrameFileTests
     [InlineData("\"kind\": \"linear\"", "\"kind\": \"liner\"", "model.unknown-word", "analysis.kind")]
     [InlineData("\"kind\": \"linear\"", "\"kind\": \"buckling\", \"modes\": 2.5", "model.count", "analysis.modes")]
     [InlineData("\"kind\": \"linear\"", "\"kind\": \"secondOrder\", \"tolerance\": 0", "model.analysis.tolerance", "analysis.tolerance")]
+    [InlineData("\"kind\": \"linear\"", "\"kind\": \"largeDisplacement\", \"control\": { \"kind\": \"arc\" }", "model.missing-field", "analysis.control.reach")]
+    [InlineData("\"kind\": \"linear\"", "\"kind\": \"largeDisplacement\", \"control\": { \"steps\": 0 }", "model.count", "analysis.control.steps")]
+    [InlineData("\"kind\": \"linear\"", "\"kind\": \"largeDisplacement\", \"control\": { \"kind\": \"displacement\", \"node\": \"3\", \"freedom\": \"uz\", \"reach\": 1 }", "model.unknown-name", "analysis.control.node")]
     [InlineData("\"kind\": \"linear\"", "", "model.analysis", "analysis.kind")]
     [InlineData(", \"expansionPerK\": 1.2e-5", "", "model.no-expansion", "loadCases.D.temperature")]
     [InlineData(", \"densityKgM3\": 7850 } },\n", " } }, \"members\": [],", "model.duplicate", "members")]
@@ -146,6 +149,18 @@ public sealed class FrameFileTests
     {
         byte[] example = File.ReadAllBytes(Path.Combine(SamplePlans.Root, "examples", "frame-portal.json"));
         Assert.Equal(FrameAnswerText.Json(FrameFile.Solve(example), TimeSpan.Zero), FrameAnswerText.Json(FrameFile.Solve(example), TimeSpan.Zero));
+    }
+
+    [Fact]
+    public void A_path_is_written_point_by_point()
+    {
+        byte[] text = Encoding.UTF8.GetBytes(Sound.Replace("\"kind\": \"linear\"", "\"kind\": \"largeDisplacement\", \"control\": { \"steps\": 4 }", StringComparison.Ordinal));
+        using var answer = JsonDocument.Parse(FrameAnswerText.Json(FrameFile.Solve(text), TimeSpan.Zero));
+        var path = answer.RootElement.GetProperty("paths").GetProperty("C1").EnumerateArray().ToArray();
+        Assert.Equal(1, path[^1].GetProperty("loadFactor").GetDouble(), 9);
+        Assert.Equal(
+            answer.RootElement.GetProperty("combinations").GetProperty("C1").GetProperty("displacements").GetRawText().Where(c => !char.IsWhiteSpace(c)),
+            path[^1].GetProperty("displacements").GetRawText().Where(c => !char.IsWhiteSpace(c)));
     }
 
     [Fact]

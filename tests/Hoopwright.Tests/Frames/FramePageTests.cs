@@ -43,7 +43,8 @@ public sealed partial class FramePageTests
             "nodes", "sections", "materials", "members", "supports", "springs", "loadCases", "combinations", "analysis", "tube",
             "rectangle", "shearFlexible", "rollDeg", "releaseFrom", "releaseTo", "tensionOnly", "offsets", "selfWeight", "uniform", "end",
             "temperature", "gradient", "movements", .. FrameWords.Kinds.Select(kind => kind.Word), .. FrameWords.LoadPers.Select(per => per.Word),
-            .. FrameWords.LoadFrames.Select(frame => frame.Word), .. FrameWords.FreedomNames, .. FrameWords.ForceNames, "planar", "modes", "tolerance",
+            .. FrameWords.LoadFrames.Select(frame => frame.Word), .. FrameWords.FreedomNames, .. FrameWords.ForceNames, .. FrameWords.Controls.Select(control => control.Word),
+            "planar", "modes", "tolerance", "control", "reach", "steps", "freedom",
         ];
         Assert.All(words, word => Assert.Matches($"`{word}(: true)?`", Page));
     }
