@@ -116,7 +116,8 @@ internal sealed class Beam
     /// <param name="times">Multiple of the forces.</param>
     internal void AddGeometric(Span<double> k, ReadOnlySpan<double> f, double times = 1)
     {
-        double l = LengthM, n = f[6] * times, torque = f[9] * times;
+        // Loads along the beam change the axial force and the torque on the way: their means count.
+        double l = LengthM, n = (f[6] - f[0]) / 2 * times, torque = (f[9] - f[3]) / 2 * times;
         double my1 = f[4] * times, mz1 = f[5] * times, my2 = f[10] * times, mz2 = f[11] * times;
         Tighten(k, n, _phiY, shift: 1, turn: 5, sense: 1);
         Tighten(k, n, _phiZ, shift: 2, turn: 4, sense: -1);
