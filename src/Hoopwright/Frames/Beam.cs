@@ -92,7 +92,19 @@ internal sealed class Beam
     }
 
     /// <summary>Elastic stiffness in local axes (Przemieniecki, Theory of Matrix Structural Analysis, 1968, eq. 5.116).</summary>
-    internal void Elastic(Span<double> k)
+    internal void Elastic(Span<double> k) => Elastic(k, EiyNm2, EizNm2);
+
+    /// <summary>
+    /// The same with some bending stiffness where the section has none: its released ends then follow the straight line between its
+    /// nodes, as those of a bar do.
+    /// </summary>
+    internal void ElasticToFollow(Span<double> k)
+    {
+        double someNm2 = EaN * LengthM * LengthM;
+        Elastic(k, EiyNm2 > 0 ? EiyNm2 : someNm2, EizNm2 > 0 ? EizNm2 : someNm2);
+    }
+
+    private void Elastic(Span<double> k, double eiyNm2, double eizNm2)
     {
         k.Clear();
         double axial = EaN / LengthM, twist = GjNm2 / LengthM;
@@ -102,8 +114,8 @@ internal sealed class Beam
         Set(k, 3, 3, twist);
         Set(k, 3, 9, -twist);
         Set(k, 9, 9, twist);
-        Bend(k, EizNm2, _phiY, shift: 1, turn: 5, sense: 1);
-        Bend(k, EiyNm2, _phiZ, shift: 2, turn: 4, sense: -1);
+        Bend(k, eizNm2, _phiY, shift: 1, turn: 5, sense: 1);
+        Bend(k, eiyNm2, _phiZ, shift: 2, turn: 4, sense: -1);
     }
 
     /// <summary>

@@ -107,7 +107,7 @@ internal sealed class FrameWork
             beam.AddGeometric(geometric, EndForces(at));
             if (beam.Released == 0)
                 continue;
-            beam.Elastic(elastic);
+            beam.ElasticToFollow(elastic);
             loads.Clear();
             BeamMatrix.Release(beam.Released, elastic, loads, geometric);
         }
