@@ -1,0 +1,17 @@
+namespace Hoopwright.Strength.Wood;
+
+/// <summary>Species groups whose design values are held.</summary>
+internal enum WoodSpecies
+{
+    /// <summary>Southern Pine.</summary>
+    SouthernPine,
+
+    /// <summary>Douglas Fir-Larch.</summary>
+    DouglasFirLarch,
+
+    /// <summary>Hem-Fir.</summary>
+    HemFir,
+
+    /// <summary>Spruce-Pine-Fir.</summary>
+    SprucePineFir,
+}
