@@ -23,7 +23,7 @@ internal static class GroundPlanner
         Length deepest = draft.Stations.Max(station => Length.Max(station.Base - station.GroundLeft, station.Base - station.GroundRight));
         Usual<Length> usualLength = LayoutDefaults.PostProjection with
         {
-            Value = TapeText.RoundUpForHole(embedment + LayoutDefaults.PostProjection.Value + deepest, draft.Units),
+            Value = UpToWholeInch(embedment + LayoutDefaults.PostProjection.Value + deepest),
             Says = "Whole length of a ground post: embedment, what stands out, and the fall of the ground.",
         };
         Length whole = draft.Answers.Take("ground.postLength", usualLength, ground.PostLength);
@@ -48,6 +48,9 @@ internal static class GroundPlanner
         WarnOfShallowPosts(draft, posts, embedment);
         return posts.MoveToImmutable();
     }
+
+    // Whole inches in either system of units: units never change a value.
+    private static Length UpToWholeInch(Length exact) => TapeText.RoundUpForHole(exact, UnitSystem.UsCustomary);
 
     public static void Baseboards(LayoutDraft draft)
     {

@@ -20,12 +20,12 @@ internal static class SidePlanner
         BoardSection board = draft.Board(path + ".hipBoard", side.HipBoard, LayoutDefaults.HipBoard, LayoutDefaults.TreatedFrame);
         Length overlap = draft.Answers.Take(path + ".overlapBelow", LayoutDefaults.OverlapBelow, side.OverlapBelow);
         Length lowest = baseboard + (board.Depth / 2);
-        Length highest = TapeText.RoundDownForLimit(draft.Bow.PeakHeight * 0.8, draft.Units);
+        Length highest = draft.Bow.PeakHeight * 0.8;
         if (hip < lowest || hip > highest)
         {
             draft.Error("sides.hip.out-of-range", path + ".hipHeight",
                 "The hip board must stand over the baseboard and well under the peak.",
-                side.HipHeight?.Text ?? draft.Tape(hip), $"{draft.Tape(TapeText.RoundUpForLimit(lowest, draft.Units))} to {draft.Tape(highest)}");
+                side.HipHeight?.Text ?? draft.Tape(hip), $"{draft.Tape(TapeText.RoundUpForLimit(lowest, draft.Units))} to {draft.Tape(TapeText.RoundDownForLimit(highest, draft.Units))}");
             return new SideWall(left, SideKind.Fixed, Length.Zero, Length.Zero, baseboard, Length.Zero, Length.Zero);
         }
 

@@ -1,8 +1,10 @@
 using CsCheck;
+using Hoopwright.Cover;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Takeoff;
 using Hoopwright.Testing;
 using Hoopwright.Testing.Generators;
 
@@ -27,9 +29,22 @@ public sealed class SamePlanTests
         SamplePlans.Simple(rest: $"\"ends\": {{ \"front\": {{ \"posts\": [\"18 ft\"], \"doors\": [ {doors} ] }} }}") with { Units = UnitSystem.UsCustomary });
 
     [Fact]
-    public void The_units_of_the_results_change_no_piece() => Generate.ValidPlan.Select(plan =>
-        plan with { Ground = plan.Ground with { PostLength = new Written<Length>("96 in", Length.FromInches(96)) } }).Sample(plan =>
-        AssertSame(Pieces(plan with { Units = UnitSystem.UsCustomary }), Pieces(plan with { Units = UnitSystem.Metric })), iter: 300);
+    public void The_units_of_the_results_change_texts_and_nothing_else() => Generate.ValidPlan.Sample(plan =>
+    {
+        (Tunnel tunnel, CoverPlan cover, TakeoffList takeoff) = Counted(plan with { Units = UnitSystem.UsCustomary });
+        (Tunnel metric, CoverPlan metricCover, TakeoffList metricTakeoff) = Counted(plan with { Units = UnitSystem.Metric });
+        Assert.Equal(tunnel.Members.Select(Exactly), metric.Members.Select(Exactly));
+        Assert.Equal(tunnel.GroundPosts, metric.GroundPosts);
+        Assert.Equal(tunnel.Holes, metric.Holes);
+        Assert.Equal(tunnel.SetOut.SideMarks, metric.SetOut.SideMarks);
+        Assert.Equal(cover.Pieces.Select(piece => (piece.Id, piece.Count, piece.AlongRoll, piece.AcrossRoll)), metricCover.Pieces.Select(piece => (piece.Id, piece.Count, piece.AlongRoll, piece.AcrossRoll)));
+        Assert.Equal(cover.Runs.Select(run => (run.Id, run.Length)), metricCover.Runs.Select(run => (run.Id, run.Length)));
+        Assert.Equal(takeoff.Lines.Select(line => (line.Id, line.Quantity)), metricTakeoff.Lines.Select(line => (line.Id, line.Quantity)));
+        foreach ((MaterialLine line, MaterialLine other) in takeoff.Lines.Zip(metricTakeoff.Lines))
+            Assert.Equal(line.Parts.Select(part => (part.Quantity, part.Rule)), other.Parts.Select(part => (part.Quantity, part.Rule)));
+
+        static object Exactly(Member member) => (member.Id, member.Role, member.Section, member.Start, member.End, member.CutLength, member.Bevel, member.MaySplice, string.Join(' ', member.NoJoints));
+    }, iter: 500);
 
     private static void AssertMirrors(Plan plan)
     {
@@ -59,18 +74,12 @@ public sealed class SamePlanTests
         bool Near(TunnelPoint one, TunnelPoint other) => one.DistanceTo(other).Metres < ToleranceM;
     }
 
-    private static (MemberRole Role, double CutM)[] Pieces(Plan plan)
+    private static (Tunnel Tunnel, CoverPlan Cover, TakeoffList Takeoff) Counted(Plan plan)
     {
-        LayoutOutcome outcome = TunnelPlanner.LayOut(plan, new Answers(plan.Units!.Value));
-        Assert.NotNull(outcome.Tunnel);
-        return [.. outcome.Tunnel.Members.Select(member => (member.Role, member.CutLength.Metres)).Order()];
-    }
-
-    private static void AssertSame((MemberRole Role, double CutM)[] one, (MemberRole Role, double CutM)[] other)
-    {
-        Assert.Equal(one.Select(piece => piece.Role), other.Select(piece => piece.Role));
-        foreach (((MemberRole role, double cutM), (_, double otherM)) in one.Zip(other))
-            Assert.True(Math.Abs(cutM - otherM) < ToleranceM, $"{role}: {cutM} m and {otherM} m");
+        var answers = new Answers(plan.Units!.Value);
+        Tunnel tunnel = TunnelPlanner.LayOut(plan, answers).Tunnel!;
+        CoverPlan cover = CoverPlanner.Plan(tunnel, answers).Plan;
+        return (tunnel, cover, TakeoffPlanner.Plan(tunnel, cover, answers));
     }
 
     private static Plan Mirrored(Plan plan)
