@@ -15,7 +15,8 @@ internal static class BowFigure
         Length span = tunnel.Span, peak = tunnel.Bow.PeakHeight;
         DrawingBuilder builder = sheet.Start("Bow", $"A bow of {sheet.Project} seen along the tunnel, with heights, bends, posts and purlins.", number);
         var remarks = new Remarks(builder, sheet);
-        Length deepest = tunnel.GroundPosts.IsEmpty ? Length.FromInches(8) : tunnel.GroundPosts.Where(post => post.Bow == 1).Max(post => post.Embedment) + Length.FromInches(4);
+        HashSet<string> shown = [.. tunnel.GroundPosts.Where(post => post.Bow == 1).Select(post => post.MemberId)];
+        Length deepest = tunnel.Stations[0].Base - GroundMarks.Lowest(tunnel, [tunnel.Stations[0]], shown.Contains);
         Figure figure = builder.Figure(At(-Length.FromFeet(1.5), -deepest), At(span + Length.FromFeet(1.5), peak), sheet.Units, remarks.Room.Inset(0, 17, 0, 0), spareMm: 9);
         GroundMarks.Ground(figure, -Length.FromFeet(1.5), tunnel.Stations[0].GroundLeft - tunnel.Stations[0].Base, span + Length.FromFeet(1.5),
             tunnel.Stations[0].GroundRight - tunnel.Stations[0].Base, Length.FromInches(5));

@@ -17,10 +17,11 @@ internal static class EndFigure
         string seen = end.IsFront ? "seen from outside" : "seen from inside";
         DrawingBuilder builder = sheet.Start($"{(end.IsFront ? "Front" : "Back")} end, {seen}", $"The {end.Name} end wall of {sheet.Project}.", number);
         var remarks = new Remarks(builder, sheet);
-        Length deepest = tunnel.Holes.Where(hole => hole.PostId.StartsWith(end.Name, StringComparison.Ordinal)).Select(hole => hole.Depth).DefaultIfEmpty(Length.FromInches(8)).Max() + Length.FromInches(4);
+        BowStation station = end.IsFront ? tunnel.Stations[0] : tunnel.Stations[^1];
+        HashSet<string> standing = [.. end.Posts.Select(post => post.MemberId)];
+        Length deepest = station.Base - GroundMarks.Lowest(tunnel, [station], standing.Contains);
         Length pad = Length.FromFeet(1.5);
         Figure figure = builder.Figure(At(-pad, -deepest), At(span + pad, peak), sheet.Units, remarks.Room, spareMm: 6);
-        BowStation station = end.IsFront ? tunnel.Stations[0] : tunnel.Stations[^1];
         GroundMarks.Ground(figure, -pad, station.GroundLeft - end.Base, span + pad, station.GroundRight - end.Base, Length.FromInches(5));
         figure.On("bow").Path(Trace(tunnel.Bow.FilmLine), LineRole.Outline).Path(Trace(tunnel.Bow.Underside), LineRole.Outline);
 

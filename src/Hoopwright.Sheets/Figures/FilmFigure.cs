@@ -56,8 +56,10 @@ internal static class FilmFigure
                 figure.On("numbers").OnPaper((view, pen) =>
                 {
                     // A number that would run out of its piece is left to the list, which is in the order of the pieces.
-                    double widthMm = Typeface.Of(LetterWeight.Bold).WidthMm(name, Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm));
-                    if (view.PaperMm(placed.Along) < widthMm + 1 || view.PaperMm(placed.Across) < TextMark.LeastCapitalMm + 1.4) return;
+                    double nameEmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm), halfCapitalMm = TextMark.LeastCapitalMm / 2;
+                    double widthMm = Typeface.Of(LetterWeight.Bold).WidthMm(name, nameEmMm);
+                    double heightMm = 2 * Math.Max((Typeface.RiseEm * nameEmMm) - halfCapitalMm, (Typeface.FallEm * nameEmMm) + halfCapitalMm);
+                    if (view.PaperMm(placed.Along) < widthMm + 1 || view.PaperMm(placed.Across) < heightMm + 0.2) return;
                     SheetPoint middle = view.At(At(level.From + (placed.Along / 2), placed.Offset + (placed.Across / 2)));
                     pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold);
                 });

@@ -15,6 +15,20 @@ internal static class GroundMarks
         figure.On("ground").Line(At(from, fromUp), At(to, toUp), LineRole.Cut, Ink.Earth);
     }
 
+    /// <summary>How low a figure must reach to show the ground, which may fall away from level bows, and what stands in it.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="stations">The bows shown.</param>
+    /// <param name="isShown">Whether a post is shown, by its name.</param>
+    /// <returns>Height over the datum, with some room.</returns>
+    public static Length Lowest(Tunnel tunnel, IEnumerable<BowStation> stations, Func<string, bool> isShown)
+    {
+        Length room = Length.FromInches(4);
+        return stations.Select(station => Length.Min(station.GroundLeft, station.GroundRight) - (room * 2))
+            .Concat(tunnel.Members.Where(member => member.Role is MemberRole.GroundPost or MemberRole.EndPost && isShown(member.Id)).Select(member => member.Start.Z - room))
+            .Concat(tunnel.Holes.Where(hole => isShown(hole.PostId)).Select(hole => hole.Centre.Z - hole.Depth - room))
+            .Min();
+    }
+
     /// <summary>Concrete about a post with its sloped collar, cut open.</summary>
     public static void Concrete(Figure figure, ConcreteHole hole, Length across, Length ground, Length postWidth)
     {

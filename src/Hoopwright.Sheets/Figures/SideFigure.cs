@@ -16,7 +16,8 @@ internal static class SideFigure
         DrawingBuilder builder = sheet.Start($"{(side.IsLeft ? "Left" : "Right")} side, front end on the left",
             $"The {side.Name} side of {sheet.Project} along its length.", number);
         var remarks = new Remarks(builder, sheet);
-        Length deepest = tunnel.GroundPosts.IsEmpty ? Length.FromInches(8) : tunnel.GroundPosts.Max(post => post.Embedment - post.Centre.Z) + Length.FromInches(4);
+        HashSet<string> shown = [.. tunnel.GroundPosts.Where(post => post.Left == side.IsLeft).Select(post => post.MemberId)];
+        Length deepest = -GroundMarks.Lowest(tunnel, [tunnel.Stations[0], tunnel.Stations[^1]], shown.Contains);
         Length highest = tunnel.Stations.Max(station => station.Base) + peak;
         Length pad = Length.FromFeet(2);
         Figure figure = builder.Figure(At(-pad, -deepest), At(length + pad, highest), sheet.Units, remarks.Room, spareMm: 6);

@@ -25,6 +25,8 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
 
     private static readonly ImmutableArray<int> LayoutsKept = [12, 8, 5, 3, 2, 1];
 
+    private readonly Dictionary<JointLayout, double> bounds = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>What the best bought stock gives for its price, per metre of piece and saw cut.</summary>
     private readonly double dearestPerM = offers.Where(offer => !offer.OnHand)
         .Max(offer => (double)offer.CostInPlan.Amount / (offer.Length - trim + kerf).Metres);
@@ -45,7 +47,8 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         ];
 
         // The effort is for the whole search: half of it to compare the ways, the rest for the one chosen.
-        int jobs = (int)Math.Clamp(effort.Steps / 2 / StepsAJob, FewestJobs, MostJobs);
+        // Under the work of one job there is nothing to compare ways with: the one of the least bound is taken.
+        int jobs = effort.Steps < StepsAJob ? 1 : (int)Math.Clamp(effort.Steps / 2 / StepsAJob, FewestJobs, MostJobs);
         var share = new CutEffort(effort.Steps / 2 / jobs);
         List<(Way Way, CutPlan Plan)> tried = [];
         int best = 0;
@@ -132,7 +135,12 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         throw new InvalidOperationException("The last entry keeps one layout a run.");
     }
 
-    private double Bound(JointLayout layout) => layout.Pieces.Sum(WorthOf);
+    /// <summary>What the pieces of a layout must at least count for; asked for each of thousands of ways, so it is kept.</summary>
+    private double Bound(JointLayout layout)
+    {
+        if (!bounds.TryGetValue(layout, out double bound)) bounds.Add(layout, bound = layout.Pieces.Sum(WorthOf));
+        return bound;
+    }
 
     /// <summary>How many ways there are to give so many alike runs one of some layouts each.</summary>
     private static double Choices(int layouts, int runs)

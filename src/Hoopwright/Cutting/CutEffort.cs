@@ -7,6 +7,9 @@ namespace Hoopwright.Cutting;
 /// <param name="Steps">About how many elementary steps; a thousand million take a second or so on a desk computer.</param>
 public sealed record CutEffort(long Steps)
 {
+    /// <summary>The first plan that comes to hand, for when thousands of jobs are only to be shown to work out.</summary>
+    public static CutEffort Least { get; } = new(0);
+
     /// <summary>A good plan while someone is typing.</summary>
     public static CutEffort Live { get; } = new(100_000_000);
 

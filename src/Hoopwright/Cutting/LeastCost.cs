@@ -22,7 +22,8 @@ internal static class LeastCost
         if (Greedy.Best(problem, meter) is not { } plan)
             return new LeastCostAnswer(null, 0);
         var bound = MaterialBound(problem);
-        if (plan.Cost <= bound || problem.Types > MostTypes)
+        // With no work left the bound of the mixture is not sought either: its table alone costs more than a small effort.
+        if (plan.Cost <= bound || problem.Types > MostTypes || meter.IsOver)
             return new LeastCostAnswer(plan, Math.Min(bound, plan.Cost));
         if (!FillTable.Fits(problem))
             return CoarseGrain.Solve(problem, plan, Math.Min(bound, plan.Cost), meter);

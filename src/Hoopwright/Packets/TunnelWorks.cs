@@ -24,7 +24,8 @@ public static class TunnelWorks
     /// </summary>
     /// <param name="reading">What came of reading it.</param>
     /// <param name="book">A price book whose prices come after those of the plan; null for none.</param>
-    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null)
+    /// <param name="effort">How much work each cut list may take; null for as much as there is time for while someone is typing.</param>
+    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null)
     {
         Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
         UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
@@ -43,7 +44,7 @@ public static class TunnelWorks
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
-        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, CutEffort.Live);
+        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live);
         OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers);
         found.AddRange([.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with

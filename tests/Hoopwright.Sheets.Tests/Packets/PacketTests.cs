@@ -12,6 +12,7 @@ using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Tables;
 using Hoopwright.Testing;
+using Hoopwright.Testing.Generators;
 using UglyToad.PdfPig;
 
 namespace Hoopwright.Sheets.Tests.Packets;
@@ -34,7 +35,7 @@ public sealed class PacketTests
     }
 
     [Fact]
-    public void Random_tunnels_draw_without_collisions_and_give_whole_packets() => RandomPlans.Valid.Sample(text =>
+    public void Random_tunnels_draw_without_collisions_and_give_whole_packets() => Generate.ValidPlanText.Sample(text =>
     {
         PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(text)));
         Assert.NotNull(planned.Tunnel);

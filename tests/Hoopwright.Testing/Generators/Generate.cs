@@ -23,10 +23,10 @@ public static partial class Generate
         from number in Gen.Int[0, 1_000_000]
         select (Func<byte[], byte[]>)(bytes => Mangle(bytes, kind, place, number));
 
-    /// <summary>Documents of plans that can be laid out.</summary>
-    public static Gen<string> ValidPlanText { get; } = PlanTexts.Document.Where(text => LaysOut(PlanReader.Read(Encoding.UTF8.GetBytes(text))));
+    /// <summary>Documents of plans that can be built: laid out without errors, and covered with film that is sold.</summary>
+    public static Gen<string> ValidPlanText { get; } = PlanTexts.Document.Where(text => CanBeBuilt(PlanReader.Read(Encoding.UTF8.GetBytes(text))));
 
-    /// <summary>Plans that can be laid out: every shape, kind of door, side, anchor and end, in both unit systems.</summary>
+    /// <summary>Plans that can be built: every shape, kind of door, side, anchor and end, in both unit systems.</summary>
     public static Gen<Plan> ValidPlan { get; } = ValidPlanText.Select(text => PlanReader.Read(Encoding.UTF8.GetBytes(text)).Plan);
 
     /// <summary>Documents of plans as drawn, before any is left out for not laying out; to measure how many those are.</summary>
@@ -38,8 +38,12 @@ public static partial class Generate
         from accidents in Accident.Array[1, 4]
         select accidents.Aggregate(Encoding.UTF8.GetBytes(text), (bytes, accident) => accident(bytes));
 
-    private static bool LaysOut(PlanReading reading) =>
-        reading.IsUsable && TunnelPlanner.LayOut(reading.Plan, new Answers(reading.Plan.Units ?? UnitSystem.UsCustomary)).Tunnel is not null;
+    // The widest roll of film taken for granted, less what is cut past the edges: a wider roof is a diagnostic.
+    private static readonly Length WidestRoof = Length.FromFeet(52);
+
+    private static bool CanBeBuilt(PlanReading reading) =>
+        reading.IsUsable && TunnelPlanner.LayOut(reading.Plan, new Answers(reading.Plan.Units ?? UnitSystem.UsCustomary)).Tunnel is { } tunnel
+        && tunnel.Bow.FilmLine.Length < WidestRoof;
 
     private static byte[] Mangle(byte[] bytes, int kind, int where, int which)
     {

@@ -1,12 +1,11 @@
 using System.Diagnostics;
 using System.Text;
 using CsCheck;
-using Hoopwright.Cover;
-using Hoopwright.Cuts.Film;
+using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
+using Hoopwright.Packets;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Testing.Generators;
 
 namespace Hoopwright.Tests.Documents;
@@ -27,36 +26,17 @@ public sealed class RandomPlanTests
             if (outcome.Tunnel is not null) laid++;
             else why.AddRange(outcome.Diagnostics.Where(found => found.Severity == Severity.Error).Select(found => found.Code + " " + found.Path));
         }, iter: 500, threads: 1);
-        Assert.True(laid > all / 2, $"Only {laid} of {all} lay out: " + string.Join("; ", why.CountBy(code => code).OrderByDescending(pair => pair.Value)));
+        Assert.True(laid > all * 9 / 10, $"Only {laid} of {all} lay out: " + string.Join("; ", why.CountBy(code => code).OrderByDescending(pair => pair.Value)));
     }
 
     [Fact]
-    public void Ten_thousand_plans_lay_out_into_members_that_have_a_length() => Generate.PlanText.Sample(text =>
-    {
-        Plan plan = PlanReader.Read(Encoding.UTF8.GetBytes(text)).Plan;
-        LayoutOutcome outcome = TunnelPlanner.LayOut(plan, new Answers(plan.Units!.Value));
-        return outcome.Tunnel is { } tunnel
-            ? tunnel.Members.All(member => double.IsFinite(member.CutLength.Metres) && member.CutLength > Length.Zero)
-            : outcome.Diagnostics.Any(found => found.Severity == Severity.Error);
-    }, iter: 10_000);
-
-    [Fact]
-    public void A_thousand_valid_plans_give_a_cover_and_film_cuts() => Generate.ValidPlan.Sample(plan =>
-    {
-        var answers = new Answers(plan.Units!.Value);
-        CoverPlan cover = CoverPlanner.Plan(TunnelPlanner.LayOut(plan, answers).Tunnel!, answers).Plan;
-        FilmCutPlan film = FilmCutter.Cut(cover, plan, answers).Plan;
-        return film.Rolls.Length > 0 || film.UnplacedIds.Length > 0;
-    }, iter: 1_000);
-
-    [Fact]
-    public void Ten_thousand_mangled_plans_give_a_plan_or_reasons_and_never_an_exception() => Generate.MangledPlanBytes.Sample(bytes =>
+    public void Ten_thousand_mangled_plans_give_whole_results_or_errors_and_never_an_exception() => Generate.MangledPlanBytes.Sample(bytes =>
     {
         long start = Stopwatch.GetTimestamp();
-        PlanReading reading = PlanReader.Read(bytes);
-        LayoutOutcome outcome = TunnelPlanner.LayOut(reading.Plan, new Answers(reading.Plan.Units ?? UnitSystem.UsCustomary));
-        Assert.True(Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(5), "slow");
-        return outcome.Tunnel is not null || outcome.Diagnostics.Length > 0;
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(bytes), effort: CutEffort.Least);
+        Assert.True(Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(10), "slow");
+        Assert.NotEmpty(ResultsJson.Write(planned));
+        return planned.Orders is not null || planned.Diagnostics.Any(found => found.Severity == Severity.Error);
     }, iter: 10_000);
 
     [Fact]
