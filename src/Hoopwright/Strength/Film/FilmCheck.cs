@@ -6,6 +6,8 @@ namespace Hoopwright.Strength.Film;
 /// <summary>Pull in a film against the stress at which it starts to stretch for good. Tears, creases and hot tube are not in it.</summary>
 internal sealed record FilmCheck : ICheck
 {
+    internal static readonly Formula Stress = new("σ", "T/t", "Pa", Register.Mechanics.At("stress of a thin sheet", Standing.Derived));
+
     /// <inheritdoc/>
     public required double Utilisation { get; init; }
 
@@ -22,13 +24,13 @@ internal sealed record FilmCheck : ICheck
     internal required Formula PullFormula { get; init; }
 
     /// <summary>Meets a pull with the lower end of a strength.</summary>
-    /// <param name="pullNPerM">T.</param>
+    /// <param name="pullNPerM">T, by <see cref="Loads.FilmTension"/>.</param>
     /// <param name="thicknessM">Thickness of the film; above 0.</param>
     /// <param name="strength">What it is held against; <see cref="FilmStrength.Yield"/> for film that must last.</param>
     /// <param name="pullFormula">The formula that gave the pull.</param>
     internal static FilmCheck Of(double pullNPerM, double thicknessM, FilmStrength strength, Formula pullFormula)
     {
-        double stressPa = FilmTension.StressPa(pullNPerM, thicknessM);
+        double stressPa = pullNPerM / thicknessM;
         return new FilmCheck { Utilisation = stressPa / strength.LeastPa, PullNPerM = pullNPerM, StressPa = stressPa, LimitPa = strength.LeastPa, PullFormula = pullFormula };
     }
 
@@ -44,5 +46,5 @@ internal sealed record FilmCheck : ICheck
     ];
 
     /// <inheritdoc/>
-    public ImmutableArray<Formula> Formulas => [PullFormula];
+    public ImmutableArray<Formula> Formulas => [PullFormula, Stress];
 }
