@@ -1,3 +1,4 @@
+using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
@@ -9,9 +10,9 @@ namespace Hoopwright.Cover;
 /// </summary>
 internal static class CoverDefaults
 {
-    internal static Usual<int> Layers { get; } = new(1, "One layer of film on the roof.", Citation.CommonPractice, Matters: true);
+    internal static Usual<int> Layers => LayoutDefaults.FilmLayers;
 
-    internal static Usual<Length> Thickness { get; } = new(Length.FromInches(0.006), "Greenhouse film of 6 mil.", Citation.CommonPractice, Matters: true);
+    internal static Usual<Length> Thickness => LayoutDefaults.FilmThickness;
 
     internal static Usual<CoverOrder> Order { get; } = new(CoverOrder.EndsFirst, "The ends are covered before the roof.", Citation.CommonPractice, Matters: true);
 

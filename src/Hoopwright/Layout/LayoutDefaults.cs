@@ -112,6 +112,10 @@ internal static class LayoutDefaults
 
     internal static Usual<Length> SlideOverlap { get; } = new(Length.FromInches(3), "A sliding leaf laps past the opening this much at the sides and top.", Citation.CommonPractice);
 
+    internal static Usual<int> FilmLayers { get; } = new(1, "One layer of film on the roof.", Citation.CommonPractice, Matters: true);
+
+    internal static Usual<Length> FilmThickness { get; } = new(Length.FromInches(0.006), "Greenhouse film of 6 mil.", Citation.CommonPractice, Matters: true);
+
     internal static Usual<Length> BatterBoardOffset { get; } = new(Length.FromFeet(3), "Batter boards stand this far outside the corners.", Citation.CommonPractice);
 
     /// <summary>The lightest usual tube for a bow of a span.</summary>

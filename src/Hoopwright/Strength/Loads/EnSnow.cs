@@ -26,6 +26,12 @@ internal static class EnSnow
     /// <param name="risePerSpan">h/b, rise over span.</param>
     internal static double Mu3Of(double risePerSpan) => Math.Min(MostMu3, 0.2 + (10 * risePerSpan));
 
+    internal static readonly Formula Pitched = new("μ1", "0.8 up to 30°, then straight to 0 at 60°; uneven: half of it on one slope", "", LoadSources.EnSnow("5.3.3 and Table 5.2"));
+
+    /// <summary>μ1 of a pitched roof.</summary>
+    /// <param name="slopeDeg">Slope, degrees; 0 or more.</param>
+    internal static double Mu1(double slopeDeg) => Even * Math.Clamp((BareDeg - slopeDeg) / 30, 0, 1);
+
     /// <summary>Ce, exposure factor.</summary>
     internal static double Ce(Plans.RoofExposure roof) => roof switch
     {
