@@ -31,10 +31,18 @@ internal sealed class FilmLine
     private const double SameSlopeDeg = 1e-7;
 
     private readonly PlanePath path;
+    private readonly double? namedLegM;
 
     public FilmLine(BowShape bow)
+        : this(bow.FilmLine, bow.Kind == BowKind.Offsets ? null : bow.SideHeight.Metres)
     {
-        path = bow.FilmLine;
+    }
+
+    // Legs of a measured bow are found, and may differ; the roof stands on legs when both sides have one.
+    private FilmLine(PlanePath path, double? legM)
+    {
+        this.path = path;
+        namedLegM = legM;
         LengthM = path.Length.Metres;
         StartM = path.Start.Across.Metres;
         EndM = path.End.Across.Metres;
@@ -42,11 +50,15 @@ internal sealed class FilmLine
         double highestM = Points.Max(point => point.ZM);
         ImmutableArray<FilmPoint> top = [.. Points.Where(point => point.ZM >= highestM - 1e-9)];
         Crown = PointAt((top[0].SM + top[^1].SM) / 2);
-        double legM = bow.Kind == BowKind.Offsets ? SteepFootM(bow.Span.Metres) : bow.SideHeight.Metres;
-        LegM = legM;
-        LeftEaveM = legM > 0 ? path.DistanceTo(Length.FromMetres(legM)).Metres : 0;
-        RightEaveM = legM > 0 ? LengthM - path.Reversed().DistanceTo(Length.FromMetres(legM)).Metres : LengthM;
+        double leftM = legM ?? SteepFootM(Points), rightM = legM ?? SteepFootM(Points.Reverse());
+        if (leftM == 0 || rightM == 0) (leftM, rightM) = (0, 0);
+        LegM = (leftM + rightM) / 2;
+        LeftEaveM = leftM > 0 ? path.DistanceTo(Length.FromMetres(leftM)).Metres : 0;
+        RightEaveM = rightM > 0 ? LengthM - path.Reversed().DistanceTo(Length.FromMetres(rightM)).Metres : LengthM;
     }
+
+    /// <summary>The bow seen from behind, on which its right is left; profiles made on it are <see cref="LoadProfile.Mirrored"/> back.</summary>
+    public FilmLine FromBehind() => new(path.Mirrored(Length.FromMetres((StartM + EndM) / 2)), namedLegM);
 
     /// <summary>Length of the film line, m.</summary>
     public double LengthM { get; }
@@ -63,7 +75,7 @@ internal sealed class FilmLine
     /// <summary>The highest place; of a level stretch, its middle.</summary>
     public FilmPoint Crown { get; }
 
-    /// <summary>Height of the legs, m; 0 when it springs from the ground.</summary>
+    /// <summary>Height of the legs, of two that differ the mean, m; 0 when it springs from the ground.</summary>
     public double LegM { get; }
 
     /// <summary>True when the roof stands on legs.</summary>
@@ -89,6 +101,9 @@ internal sealed class FilmLine
         var crossings = path.CrossingsAtAcross(across);
         return crossings.IsEmpty ? LengthM * part : crossings.MaxBy(crossing => crossing.Point.Up).Distance.Metres;
     }
+
+    /// <summary>The first place from the left at a height, as a distance along, m; the middle for a height over the crown.</summary>
+    public double AtHeightM(double heightM) => path.DistanceTo(Length.FromMetres(heightM)).Metres;
 
     /// <summary>The place a distance along; at a jump of slope, what comes after.</summary>
     public FilmPoint PointAt(double sM) => At(path, sM, after: true);
@@ -170,14 +185,14 @@ internal sealed class FilmLine
         return deg;
     }
 
-    private double SteepFootM(double spanM)
+    private double SteepFootM(IEnumerable<FilmPoint> fromFoot)
     {
         double steepM = 0;
-        foreach (FilmPoint point in Points)
+        foreach (FilmPoint point in fromFoot)
         {
             if (point.SlopeDeg < WallDeg) break;
             steepM = point.ZM;
         }
-        return steepM >= LeastWallPerSpan * spanM ? steepM : 0;
+        return steepM >= LeastWallPerSpan * (EndM - StartM) ? steepM : 0;
     }
 }

@@ -33,6 +33,7 @@ internal sealed class LoadSite
         ShutBeforeStorms = answers.Take("loads.shutBeforeStorms", LoadDefaults.ShutBeforeStorms, rules.ShutBeforeStorms);
         BuildingWind = answers.Take("loads.buildingWind", LoadDefaults.BuildingWind, rules.BuildingWind).Value;
         Line = new FilmLine(tunnel.Bow);
+        Behind = Line.FromBehind();
         SnowPa = DesignSnowPa(rules);
         WindMps = DesignWindMps(rules);
         WindFactor = IsAsce ? AsceFactor() : EnFactor();
@@ -70,6 +71,9 @@ internal sealed class LoadSite
     public double BuildingWind { get; }
 
     public FilmLine Line { get; }
+
+    /// <summary>The bow seen from behind: what wind and snow from the right meet.</summary>
+    public FilmLine Behind { get; }
 
     /// <summary>Ground snow to design for, Pa; null when not given.</summary>
     public double? SnowPa { get; }

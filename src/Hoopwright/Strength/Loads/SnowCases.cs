@@ -104,20 +104,18 @@ internal static class SnowCases
             Case("snow-balanced", "Snow on the whole roof alike", [Balanced(line, flat, ct, slippery)], [.. common], curved),
         ];
         bool gable = tunnel.Bow.Kind == BowKind.Peaked;
-        double ridgeDeg = RidgeDeg(line);
-        LoadProfile? blown = gable
-            ? GableUnbalanced(line, ridgeDeg, flat, ct, slippery, site.SnowPa ?? ShapePa, importance)
+        LoadProfile? Blown(FilmLine line) => gable
+            ? GableUnbalanced(line, RidgeDeg(line), flat, ct, slippery, site.SnowPa ?? ShapePa, importance)
             : CurvedUnbalanced(line, flat, ce, ct, slippery);
-        if (blown is not null)
+        if (Blown(line) is { } blown && Blown(site.Behind) is not null)
         {
-            cases.AddRange(Pair("snow-blown", "Snow blown over from the {0}", "left", blown, line,
+            cases.AddRange(Pair("snow-blown", "Snow blown over from the {0}", site, seen => Blown(seen)!,
                 [.. common, LoadSite.Value(gable ? AsceSnow.GableUnbalanced : AsceSnow.CurvedUnbalanced, blown.Greatest.Pascals * (site.SnowPa ?? 1), "greatest load on the lee side")],
                 gable && site.SnowPa is null ? "The drift has its shape at 30 psf." : gable ? "" : curved));
         }
         else
         {
-            LoadProfile half = Half(line, cases[0].Surfaces[0].PlanGravity);
-            cases.AddRange(Pair("snow-one-side", "Snow slid or cleared off the {0} side only", "left", half, line, [.. common],
+            cases.AddRange(Pair("snow-one-side", "Snow slid or cleared off the {0} side only", site, seen => Half(seen, Balanced(seen, flat, ct, slippery)), [.. common],
                 "The standard asks for no uneven snow on this roof; snow cleared from one side first is common practice's warning."));
         }
         if (CrownLineDeg(line) < 10)
@@ -133,45 +131,46 @@ internal static class SnowCases
     {
         FilmLine line = site.Line;
         double ce = EnSnow.Ce(site.Roof);
-        if (tunnel.Bow.Kind == BowKind.Peaked) return EnPeaked(line, ce);
-        ImmutableArray<FilmPoint> snowed = [.. line.Points.Where(place => place.SlopeDeg <= EnSnow.BareDeg)];
-        double fromM = snowed.Min(place => place.XM), toM = snowed.Max(place => place.XM), mu3 = EnSnow.Mu3Of(line.Rise);
+        if (tunnel.Bow.Kind == BowKind.Peaked) return EnPeaked(site, ce);
+        double mu3 = EnSnow.Mu3Of(line.Rise);
         ImmutableArray<Coefficient> common =
         [
             LoadSite.Value(EnSnow.Exposure, ce, "exposure of the roof"), LoadSite.Value(EnSnow.Thermal, 1, "warmth of the roof"),
             LoadSite.Value(EnSnow.Mu3, mu3, FormattableString.Invariant($"rise over span {line.Rise:0.00}")),
         ];
-        double Part(FilmPoint place) => (place.XM - fromM) / (toM - fromM);
-        double[] bends = [.. QuarterPoints.Select(part => line.AtPartOfSpanM((fromM + ((toM - fromM) * part) - line.StartM) / (line.EndM - line.StartM)))];
-        LoadProfile even = line.Profile(place => place.SlopeDeg <= EnSnow.BareDeg ? ce * EnSnow.Even : 0);
-        LoadProfile uneven = line.Profile(place => place.SlopeDeg <= EnSnow.BareDeg ? ce * EnSnow.Uneven(mu3, Math.Clamp(Part(place), 0, 1)) : 0, bends);
         string note = tunnel.Bow.Kind == BowKind.Round ? "" : "The roof is taken as a cylindrical one.";
         return
         [
-            Case("snow-balanced", "Snow on the whole roof alike", [even], common, note),
-            .. Pair("snow-blown", "Snow blown over from the {0}", "left", uneven, line, common, note),
+            Case("snow-balanced", "Snow on the whole roof alike", [line.Profile(place => place.SlopeDeg <= EnSnow.BareDeg ? ce * EnSnow.Even : 0)], common, note),
+            .. Pair("snow-blown", "Snow blown over from the {0}", site, seen => EnUneven(seen, ce, mu3), common, note),
         ];
     }
 
-    private static List<LoadCase> EnPeaked(FilmLine line, double ce)
+    private static LoadProfile EnUneven(FilmLine line, double ce, double mu3)
     {
+        ImmutableArray<FilmPoint> snowed = [.. line.Points.Where(place => place.SlopeDeg <= EnSnow.BareDeg)];
+        double fromM = snowed.Min(place => place.XM), toM = snowed.Max(place => place.XM);
+        double Part(FilmPoint place) => (place.XM - fromM) / (toM - fromM);
+        double[] bends = [.. QuarterPoints.Select(part => line.AtPartOfSpanM((fromM + ((toM - fromM) * part) - line.StartM) / (line.EndM - line.StartM)))];
+        return line.Profile(place => place.SlopeDeg <= EnSnow.BareDeg ? ce * EnSnow.Uneven(mu3, Math.Clamp(Part(place), 0, 1)) : 0, bends);
+    }
+
+    private static List<LoadCase> EnPeaked(LoadSite site, double ce)
+    {
+        FilmLine line = site.Line;
         ImmutableArray<Coefficient> used =
         [
             LoadSite.Value(EnSnow.Exposure, ce, "exposure of the roof"), LoadSite.Value(EnSnow.Thermal, 1, "warmth of the roof"),
             LoadSite.Value(EnSnow.Pitched, EnSnow.Mu1(RidgeDeg(line)), "slopes of the roof"),
         ];
-        LoadProfile even = line.Profile(place => ce * EnSnow.Mu1(place.SlopeDeg));
-        List<(double, double)> uneven = [];
-        foreach (ProfilePoint point in even.Points.Where(point => point.Distance.Metres <= line.Crown.SM)) uneven.Add((point.Distance.Metres, point.Value.Pascals / 2));
-        uneven.Add((line.Crown.SM, even.AtPa(line.Crown.SM, after: false) / 2));
-        uneven.Add((line.Crown.SM, even.AtPa(line.Crown.SM, after: true)));
-        uneven.AddRange(even.Points.Where(point => point.Distance.Metres > line.Crown.SM).Select(point => (point.Distance.Metres, point.Value.Pascals)));
         return
         [
-            Case("snow-balanced", "Snow on the whole roof alike", [even], used),
-            .. Pair("snow-blown", "Snow blown over from the {0}", "left", LoadProfile.Of(uneven), line, used, ""),
+            Case("snow-balanced", "Snow on the whole roof alike", [EnPitched(line, ce)], used),
+            .. Pair("snow-blown", "Snow blown over from the {0}", site, seen => HalfAsMuch(seen, EnPitched(seen, ce)), used, ""),
         ];
     }
+
+    private static LoadProfile EnPitched(FilmLine line, double ce) => line.Profile(place => ce * EnSnow.Mu1(place.SlopeDeg));
 
     /// <summary>The slope of the roof at the ridge, degrees.</summary>
     internal static double RidgeDeg(FilmLine line) => line.PointAt(Math.Min(line.Crown.SM + 1e-6, line.LengthM)).SlopeDeg;
@@ -200,17 +199,28 @@ internal static class SnowCases
         return Math.Atan2(line.Crown.ZM - eave.ZM, Math.Max(1e-9, eave.XM - line.Crown.XM)) * 180 / Math.PI;
     }
 
-    private static LoadProfile Half(FilmLine line, LoadProfile whole) => LoadProfile.Of(
-    [
-        (0, 0), (line.Crown.SM, 0), (line.Crown.SM, whole.AtPa(line.Crown.SM, after: true)),
-        .. whole.Points.Where(point => point.Distance.Metres > line.Crown.SM).Select(point => (point.Distance.Metres, point.Value.Pascals)),
-    ]);
+    /// <summary>None of a load left of the crown.</summary>
+    private static LoadProfile Half(FilmLine line, LoadProfile whole) => LeftTimes(line, whole, 0);
 
-    /// <summary>A case with the load on the right, and its twin.</summary>
-    private static IEnumerable<LoadCase> Pair(string code, string words, string from, LoadProfile onRight, FilmLine line, ImmutableArray<Coefficient> coefficients, string note)
+    /// <summary>Half of a load left of the crown.</summary>
+    private static LoadProfile HalfAsMuch(FilmLine line, LoadProfile whole) => LeftTimes(line, whole, 0.5);
+
+    private static LoadProfile LeftTimes(FilmLine line, LoadProfile whole, double times)
     {
-        string left = code + "-" + from, right = code + "-right";
-        yield return Case(left, words.Replace("{0}", "left", StringComparison.Ordinal), [onRight], coefficients, note, right);
-        yield return Case(right, words.Replace("{0}", "right", StringComparison.Ordinal), [onRight.Mirrored(Length.FromMetres(line.LengthM))], coefficients, note, left);
+        double crownM = line.Crown.SM;
+        return LoadProfile.Of(
+        [
+            .. whole.Points.Where(point => point.Distance.Metres < crownM).Select(point => (point.Distance.Metres, times * point.Value.Pascals)),
+            (crownM, times * whole.AtPa(crownM, after: false)), (crownM, whole.AtPa(crownM, after: true)),
+            .. whole.Points.Where(point => point.Distance.Metres > crownM).Select(point => (point.Distance.Metres, point.Value.Pascals)),
+        ]);
+    }
+
+    /// <summary>A case from the left, and the same from the right on the bow seen from behind.</summary>
+    private static IEnumerable<LoadCase> Pair(string code, string words, LoadSite site, Func<FilmLine, LoadProfile> fromLeft, ImmutableArray<Coefficient> coefficients, string note)
+    {
+        string left = code + "-left", right = code + "-right";
+        yield return Case(left, words.Replace("{0}", "left", StringComparison.Ordinal), [fromLeft(site.Line)], coefficients, note, right);
+        yield return Case(right, words.Replace("{0}", "right", StringComparison.Ordinal), [fromLeft(site.Behind).Mirrored(Length.FromMetres(site.Line.LengthM))], coefficients, note, left);
     }
 }

@@ -31,9 +31,9 @@ internal static class SnowGap
         foreach (bool left in (bool[])[true, false])
         {
             if ((left ? tunnel.Plan.Site.NeighbourLeft : tunnel.Plan.Site.NeighbourRight) is not { } gap) continue;
-            double gapM = Math.Max(gap.Value.Metres, 0.1), depthM = DepthM(site, gapM, groundPa);
-            FilmLine line = site.Line;
-            double weight = AsceSnow.WeightNPerM3(groundPa), topM = tunnel.Bow.FilmLine.DistanceTo(Length.FromMetres(depthM)).Metres;
+            FilmLine line = left ? site.Line : site.Behind;
+            double gapM = Math.Max(gap.Value.Metres, 0.1), depthM = DepthM(site, line, gapM, groundPa);
+            double weight = AsceSnow.WeightNPerM3(groundPa), topM = line.AtHeightM(depthM);
             LoadProfile onLeft = line.Profile(place => place.SM <= topM ? AtRest * weight * Math.Max(0, depthM - place.ZM) / groundPa : 0, topM);
             LoadProfile above = line.Profile(place => place.SM <= topM ? weight * Math.Max(0, depthM - place.ZM) / groundPa : 0, topM);
             var whole = Length.FromMetres(line.LengthM);
@@ -53,9 +53,8 @@ internal static class SnowGap
     }
 
     /// <summary>How deep the gap is filled, m.</summary>
-    internal static double DepthM(LoadSite site, double gapM, double groundPa)
+    internal static double DepthM(LoadSite site, FilmLine line, double gapM, double groundPa)
     {
-        FilmLine line = site.Line;
         double weight = AsceSnow.WeightNPerM3(groundPa), halfM = (line.EndM - line.StartM) / 2;
         double flatPa = groundPa * (site.IsAsce ? SnowCases.FlatFactor(site) : EnSnow.Even * EnSnow.Ce(site.Roof));
         double drift = AsceSnow.DriftM(halfM * 2, groundPa, 1) * Math.Max(0, (DriftReachM - gapM) / DriftReachM);

@@ -92,10 +92,8 @@ internal static class WindCases
     /// <summary>The least wind of the code, at strength level.</summary>
     private static IEnumerable<LoadCase> Least(Tunnel tunnel, LoadSite site)
     {
-        FilmLine line = site.Line;
         Coefficient value = LoadSite.Value(AsceWind.LeastWall, AsceWind.LeastWallPa, "least wind on walls");
-        LoadProfile fromLeft = line.Zones((line.LeftEaveM, AsceWind.LeastWallPa), (line.Crown.SM, AsceWind.LeastRoofPa));
-        var whole = Length.FromMetres(line.LengthM);
+        LoadProfile fromLeft = LeastFrom(site.Line), fromRight = LeastFrom(site.Behind).Mirrored(Length.FromMetres(site.Line.LengthM)).Times(Ratio.FromValue(-1));
         foreach (bool left in (bool[])[true, false])
         {
             string side = left ? "left" : "right", other = left ? "right" : "left";
@@ -105,7 +103,7 @@ internal static class WindCases
                 Words = $"Least wind of the code from the {side}",
                 Kind = LoadKind.Wind,
                 TwinCode = "wind-least-" + other,
-                Surfaces = [new() { Sideways = left ? fromLeft : fromLeft.Mirrored(whole).Times(Ratio.FromValue(-1)) }],
+                Surfaces = [new() { Sideways = left ? fromLeft : fromRight }],
                 Coefficients = [value],
             };
         }
@@ -124,6 +122,8 @@ internal static class WindCases
         }
     }
 
+    private static LoadProfile LeastFrom(FilmLine line) => line.Zones((line.LeftEaveM, AsceWind.LeastWallPa), (line.Crown.SM, AsceWind.LeastRoofPa));
+
     // Neither standard knows pointed arches; EN's values for pitched roofs are not held here.
     private static string Note(Tunnel tunnel, LoadSite site, WindFrom from) =>
         from is WindFrom.Front or WindFrom.Back || tunnel.Bow.Kind == BowKind.Round || (tunnel.Bow.Kind == BowKind.Peaked && site.IsAsce)
@@ -132,7 +132,8 @@ internal static class WindCases
 
     private static ImmutableArray<WindShape> Outside(Tunnel tunnel, LoadSite site, WindFrom from) => from switch
     {
-        WindFrom.Left or WindFrom.Right => WindShape.Across(tunnel, site),
+        WindFrom.Left => WindShape.Across(tunnel, site, site.Line),
+        WindFrom.Right => WindShape.Across(tunnel, site, site.Behind),
         WindFrom.Front or WindFrom.Back => [new WindShape(LoadProfile.None, "", WindShape.Along(tunnel, site).Coefficients)],
     };
 

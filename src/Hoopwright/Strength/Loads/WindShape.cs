@@ -14,8 +14,11 @@ internal sealed record WindShape(LoadProfile Roof, string Suffix, ImmutableArray
     private const string Windward = "windward", Lee = "in the lee";
 
     /// <summary>Wind from the left; one shape, or two to be tried.</summary>
-    public static ImmutableArray<WindShape> Across(Tunnel tunnel, LoadSite site) =>
-        !site.IsAsce ? [En(tunnel, site)] : tunnel.Bow.Kind == BowKind.Peaked ? Gable(tunnel, site) : Arch(tunnel, site);
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="site">The site.</param>
+    /// <param name="line">The bow, or the bow seen from behind for wind from the right.</param>
+    public static ImmutableArray<WindShape> Across(Tunnel tunnel, LoadSite site, FilmLine line) =>
+        !site.IsAsce ? [En(tunnel, line)] : tunnel.Bow.Kind == BowKind.Peaked ? Gable(tunnel, line) : Arch(tunnel, line);
 
     /// <summary>Pressure on the ends for wind from the left: they stand along it.</summary>
     public static double SideEnd(Tunnel tunnel, LoadSite site) =>
@@ -71,9 +74,8 @@ internal sealed record WindShape(LoadProfile Roof, string Suffix, ImmutableArray
         }
     }
 
-    private static ImmutableArray<WindShape> Arch(Tunnel tunnel, LoadSite site)
+    private static ImmutableArray<WindShape> Arch(Tunnel tunnel, FilmLine line)
     {
-        FilmLine line = site.Line;
         double centre = AsceWindShapes.CentreHalf(line.Rise), leeward = AsceWindShapes.LeewardQuarter;
         double[] windward = line.IsOnLegs ? AsceWindShapes.WindwardQuarterOnLegs(line.Rise) : [AsceWindShapes.WindwardQuarterOnGround(line.Rise)];
         (double wall, double leeWall) = Walls(tunnel, line);
@@ -90,9 +92,8 @@ internal sealed record WindShape(LoadProfile Roof, string Suffix, ImmutableArray
         ];
     }
 
-    private static ImmutableArray<WindShape> Gable(Tunnel tunnel, LoadSite site)
+    private static ImmutableArray<WindShape> Gable(Tunnel tunnel, FilmLine line)
     {
-        FilmLine line = site.Line;
         double slopeDeg = SnowCases.RidgeDeg(line), depth = line.MeanHeightM / tunnel.Span.Metres;
         (double suction, double pressure) = AsceWindShapes.GableWindward(slopeDeg, depth);
         double leeward = AsceWindShapes.GableLeewardSlope(slopeDeg, depth);
@@ -109,9 +110,8 @@ internal sealed record WindShape(LoadProfile Roof, string Suffix, ImmutableArray
         ];
     }
 
-    private static WindShape En(Tunnel tunnel, LoadSite site)
+    private static WindShape En(Tunnel tunnel, FilmLine line)
     {
-        FilmLine line = site.Line;
         double span = tunnel.Span.Metres, windward = EnWind.VaultWindward(line.Rise, line.LegM / span), centre = EnWind.VaultCentre(line.Rise), leeward = EnWind.VaultLeeward;
         double wall = EnWind.WindwardWall(line.Crown.ZM / span), leeWall = EnWind.LeewardWall(line.Crown.ZM / span);
         return new WindShape(Quarters(line, 1, wall, windward, centre, leeward, leeWall), "",

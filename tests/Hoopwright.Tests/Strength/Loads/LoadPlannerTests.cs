@@ -6,6 +6,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
+using Hoopwright.Testing.Generators;
 
 namespace Hoopwright.Tests.Strength.Loads;
 
@@ -151,7 +152,7 @@ public sealed class LoadPlannerTests
         each => each.Code == "loads.arch-too-steep" && each.Severity == Severity.Warning);
 
     [Fact]
-    public void Every_random_tunnel_has_loads_and_combinations_of_cases_that_are_there() => RandomPlans.Valid.Sample(text =>
+    public void Every_random_tunnel_has_loads_and_combinations_of_cases_that_are_there() => Generate.ValidPlanText.Sample(text =>
     {
         Plan plan = PlanReader.Read(Encoding.UTF8.GetBytes(text)).Plan;
         TunnelLoads loads = LoadProfiles.Of(plan with { Loads = plan.Loads with { Standard = (LoadStandard)(text.Length % 3) } });

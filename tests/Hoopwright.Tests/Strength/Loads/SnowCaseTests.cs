@@ -5,6 +5,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
+using Hoopwright.Testing.Generators;
 
 namespace Hoopwright.Tests.Strength.Loads;
 
@@ -106,7 +107,7 @@ public sealed class SnowCaseTests
     }
 
     [Fact]
-    public void Snow_is_never_negative_and_the_even_snow_is_no_more_than_flat_snow_on_the_span() => RandomPlans.Valid.Sample(text =>
+    public void Snow_is_never_negative_and_the_even_snow_is_no_more_than_flat_snow_on_the_span() => Generate.ValidPlanText.Sample(text =>
     {
         Plan plan = PlanReader.Read(System.Text.Encoding.UTF8.GetBytes(text)).Plan;
         foreach (LoadStandard standard in Enum.GetValues<LoadStandard>())
