@@ -55,7 +55,12 @@ internal readonly record struct TubeCheck : ICheck
         double shear = strength.Shear.RatioOf(square ? Math.Max(Math.Abs(forces.ShearYN), Math.Abs(forces.ShearZN)) : forces.ShearN);
         double torsion = strength.Torsion.RatioOf(Math.Abs(forces.TorsionNm));
 
-        TubeGoverning main = forces.AxialN < 0 ? TubeGoverning.CompressionAndBending : TubeGoverning.TensionAndBending;
+        TubeGoverning main = forces.AxialN switch
+        {
+            < 0 => TubeGoverning.CompressionAndBending,
+            > 0 => TubeGoverning.TensionAndBending,
+            _ => TubeGoverning.Bending,
+        };
         (double utilisation, TubeGoverning governing) = strength.Standard switch
         {
             SteelStandard.AisiS100Round => Greater((axial + bending, main), (double.Hypot(bending, shear), TubeGoverning.BendingAndShear)),
@@ -85,6 +90,7 @@ internal readonly record struct TubeCheck : ICheck
     /// <inheritdoc/>
     public string Governs => Governing switch
     {
+        TubeGoverning.Bending => "bending",
         TubeGoverning.CompressionAndBending => "compression with bending",
         TubeGoverning.TensionAndBending => "tension with bending",
         TubeGoverning.CombinedWithTorsion => "axial force, bending, shear and torsion together",

@@ -3,6 +3,9 @@ namespace Hoopwright.Strength.Steel;
 /// <summary>Which check of a tube governs.</summary>
 internal enum TubeGoverning
 {
+    /// <summary>Bending without axial force.</summary>
+    Bending,
+
     /// <summary>Compression with bending.</summary>
     CompressionAndBending,
 

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Hoopwright.Layout;
+using Hoopwright.Strength.Soil;
+using Hoopwright.Strength.Wood;
+
+namespace Hoopwright.Strength.Posts;
+
+/// <summary>A wood post of an end wall with wind on its part of the wall.</summary>
+/// <param name="PostId">The member.</param>
+/// <param name="WidthM">Width of wall that it carries.</param>
+/// <param name="HeightM">From the ground to the bow.</param>
+/// <param name="TopN">Force that it puts on the end bow.</param>
+/// <param name="FootN">Force that it puts on the ground.</param>
+/// <param name="Wood">Against bending and shear; null where no values are held for the wood.</param>
+/// <param name="Foot">Against being pushed through the soil; null where nothing is presumed of it.</param>
+internal sealed record EndPostCheck(string PostId, double WidthM, double HeightM, double TopN, double FootN, WoodCheck? Wood, LateralCheck? Foot)
+{
+    /// <summary>Checks every post of an end. Doors count as shut: a jamb post carries half of its door.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="end">The end; one that is not framed has no posts.</param>
+    /// <param name="pressurePa">Wind on the wall under allowable-stress combinations, either way.</param>
+    /// <param name="wood">The wood; the end's posts are all of one size.</param>
+    /// <param name="ground">The ground.</param>
+    internal static ImmutableArray<EndPostCheck> Of(Tunnel tunnel, EndWall end, double pressurePa, EndPostWood wood, GroundAt ground)
+    {
+        var checks = ImmutableArray.CreateBuilder<EndPostCheck>(end.Posts.Length);
+        for (int index = 0; index < end.Posts.Length; index++)
+        {
+            double leftM = index == 0 ? 0 : end.Posts[index - 1].Centre.Metres;
+            double rightM = index == end.Posts.Length - 1 ? tunnel.Span.Metres : end.Posts[index + 1].Centre.Metres;
+            checks.Add(Of(tunnel, end.Posts[index], (rightM - leftM) / 2, Math.Abs(pressurePa), wood, ground));
+        }
+        return checks.MoveToImmutable();
+    }
+
+    private static EndPostCheck Of(Tunnel tunnel, EndPost post, double widthM, double pressurePa, EndPostWood wood, GroundAt ground)
+    {
+        double heightM = Math.Max(0, post.TopPoint.Metres - post.Ground.Metres);
+        // Held at the ground and at the bow, evenly pushed. Where the bow slopes away the wall beside the post is lower, so this is on the
+        // strong side.
+        double reactionN = pressurePa * widthM * heightM / 2, momentNm = reactionN * heightM / 4;
+        Member member = tunnel.Members.First(each => each.Id == post.MemberId);
+        WoodCheck? bent = member.Section.Match(_ => null, board => Bent(board, post, heightM, momentNm, reactionN, wood));
+        return new EndPostCheck(post.MemberId, widthM, heightM, reactionN, reactionN, bent, FootOf(tunnel, post, member, reactionN, ground));
+    }
+
+    private static WoodCheck? Bent(BoardSection board, EndPost post, double heightM, double momentNm, double shearN, EndPostWood wood)
+    {
+        var section = new WoodSection(board.Thickness.Metres, board.Depth.Metres);
+        if (WoodTable.Find(wood.Species, wood.Grade, section) is not { } values) return null;
+        // The side across the end tells which way the post faces the wind.
+        bool isFlat = post.Width.Metres > board.Thickness.Metres + Tolerances.PlaceM;
+        WoodForces forces = isFlat ? new WoodForces(0, FlatwiseNm: momentNm, FlatwiseShearN: shearN) : new WoodForces(0, momentNm, EdgewiseShearN: shearN);
+        return WoodCheck.Of(AdjustedWood.Of(values, section, wood.Conditions), new WoodMember(heightM, heightM, heightM, BeamLoad.Uniform), forces);
+    }
+
+    private static LateralCheck? FootOf(Tunnel tunnel, EndPost post, Member member, double forceN, GroundAt ground)
+    {
+        if (ground.Values is not { } soil) return null;
+        ConcreteHole? hole = tunnel.Holes.FirstOrDefault(each => each.PostId == post.MemberId);
+        PostInGround inGround = hole is null
+            ? new PostInGround(post.Embedment.Metres, PostOutline.Of(member.Section).WidthM, ground.FrostDepthM)
+            : new PostInGround(hole.Depth.Metres, hole.Diameter.Metres, ground.FrostDepthM);
+        return GroundPostCheck.Sideways(soil, inGround, ground.IsDoubled, forceN, momentNm: 0);
+    }
+}

@@ -1,0 +1,56 @@
+using Hoopwright.Layout;
+using Hoopwright.Sources;
+using Hoopwright.Strength.Soil;
+using static Hoopwright.Strength.CustomaryUnits;
+
+namespace Hoopwright.Strength.Posts;
+
+/// <summary>A ground post under what the foot of its bow puts on it.</summary>
+/// <param name="PostId">The member.</param>
+/// <param name="Uplift">Against being pulled out.</param>
+/// <param name="Lateral">Against being pushed over; null where nothing is presumed of the soil.</param>
+internal sealed record GroundPostCheck(string PostId, UpliftCheck Uplift, LateralCheck? Lateral)
+{
+    /// <summary>Plain concrete, 145 lb/ft³.</summary>
+    internal const double ConcreteNPerM3 = 145 * PcfNPerM3;
+
+    /// <summary>Where that stands.</summary>
+    internal static readonly Citation ConcreteSource = Register.SoilMechanics.At("plain concrete, 145 lb/ft³");
+
+    /// <summary>The highest a load is taken over the ground: a moment with next to no force is a force so far up.</summary>
+    private const double HighestM = 100;
+
+    /// <summary>The greater use of the two.</summary>
+    internal double Utilisation => Math.Max(Uplift.Utilisation, Lateral?.Utilisation ?? double.PositiveInfinity);
+
+    /// <summary>Meets a post with the load on it, under allowable-stress combinations.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="post">The post.</param>
+    /// <param name="ground">The ground.</param>
+    /// <param name="pullN">Pull upwards on the post; pushes downwards are negative and hold it down.</param>
+    /// <param name="acrossN">Force across at the ground, either way.</param>
+    /// <param name="turningNm">Moment at the ground, either way.</param>
+    internal static GroundPostCheck Of(Tunnel tunnel, GroundPost post, GroundAt ground, double pullN, double acrossN, double turningNm)
+    {
+        Member member = tunnel.Members.First(each => each.Id == post.MemberId);
+        PostOutline outline = PostOutline.Of(member.Section);
+        double postWeightN = outline.WeightNPerM * member.CutLength.Metres;
+        ConcreteHole? hole = tunnel.Holes.FirstOrDefault(each => each.PostId == post.MemberId);
+        (Anchorage anchorage, PostInGround inGround) = hole is null
+            ? ((Anchorage)new DrivenPost(outline.RubbingM, post.Embedment.Metres), new PostInGround(post.Embedment.Metres, outline.WidthM, ground.FrostDepthM))
+            : (new ConcretePlug(hole.Diameter.Metres, hole.Depth.Metres, hole.Volume.CubicMetres * ConcreteNPerM3),
+                new PostInGround(hole.Depth.Metres, hole.Diameter.Metres, ground.FrostDepthM));
+        SoilValues? soil = ground.Values;
+        return new GroundPostCheck(
+            post.MemberId,
+            UpliftCheck.Of(soil, anchorage with { PostWeightN = postWeightN, FrostDepthM = ground.FrostDepthM }, pullN),
+            soil is null ? null : Sideways(soil, inGround, ground.IsDoubled, Math.Abs(acrossN), Math.Abs(turningNm)));
+    }
+
+    /// <summary>A post pushed by a force and a moment at the ground, whichever way they go.</summary>
+    internal static LateralCheck Sideways(SoilValues soil, PostInGround post, bool isDoubled, double forceN, double momentNm)
+    {
+        double pushN = Math.Max(forceN, momentNm / HighestM);
+        return LateralCheck.Of(soil, post, pushN, pushN > 0 ? momentNm / pushN : 0, PostHold.Free, isDoubled);
+    }
+}
