@@ -1,6 +1,6 @@
-using static Hoopwright.Plans.PlanFields;
 using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
+using static Hoopwright.Plans.PlanFields;
 
 namespace Hoopwright.Plans;
 
