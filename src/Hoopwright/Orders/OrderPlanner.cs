@@ -21,11 +21,12 @@ public static class OrderPlanner
     /// <param name="film">The rolls of film chosen.</param>
     /// <param name="plan">The plan: prices, stock on hand, spares, extra lines.</param>
     /// <param name="answers">Collects every answer and default used.</param>
-    public static OrderList Plan(TakeoffList takeoff, CutSheets cuts, FilmCutPlan film, Plan plan, Answers answers)
+    /// <param name="ownPrices">How many lines of the price book are the plan's own, when those of a price book file come after them; null for all.</param>
+    public static OrderList Plan(TakeoffList takeoff, CutSheets cuts, FilmCutPlan film, Plan plan, Answers answers, int? ownPrices = null)
     {
         PriceBook prices = PriceBook.Of(plan);
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        found.AddRange(PriceBookCheck.Of(plan, new TakeoffList([.. takeoff.Lines, .. cuts.JointLines])));
+        found.AddRange(PriceBookCheck.Of(plan, new TakeoffList([.. takeoff.Lines, .. cuts.JointLines]), ownPrices ?? plan.Prices.Items.Length));
         ImmutableArray<MaterialLine> counted = [.. takeoff.Lines.Concat(cuts.JointLines)];
         ImmutableArray<OrderLine> lines =
         [

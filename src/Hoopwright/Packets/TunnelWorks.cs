@@ -45,7 +45,7 @@ public static class TunnelWorks
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
         CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live);
-        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers);
+        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers, reading.Plan.Prices.Items.Length);
         found.AddRange([.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with
         {

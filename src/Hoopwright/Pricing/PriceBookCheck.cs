@@ -8,11 +8,20 @@ namespace Hoopwright.Pricing;
 /// <summary>Finds lines of the price book and of the stock on hand that name nothing the takeoff knows.</summary>
 internal static class PriceBookCheck
 {
-    public static ImmutableArray<Diagnostic> Of(Plan plan, TakeoffList takeoff)
+    /// <summary>What is odd about them.</summary>
+    /// <param name="plan">The plan, with the lines of a price book file after its own.</param>
+    /// <param name="takeoff">What the tunnel takes.</param>
+    /// <param name="ownLines">How many lines of the price book are the plan's own.</param>
+    public static ImmutableArray<Diagnostic> Of(Plan plan, TakeoffList takeoff, int ownLines)
     {
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
         for (int index = 0; index < plan.Prices.Items.Length; index++)
-            Check(found, takeoff, FormattableString.Invariant($"prices.items[{index}]"), "orders.prices", plan.Prices.Items[index].Item, plan.Prices.Items[index].Size);
+        {
+            PriceLine line = plan.Prices.Items[index];
+            // A price book file is for many tunnels, so that sizes which one of them does not take are nothing odd.
+            if (index < ownLines) Check(found, takeoff, FormattableString.Invariant($"prices.items[{index}]"), "orders.prices", line.Item, line.Size);
+            else Check(found, takeoff, FormattableString.Invariant($"prices file: items[{index - ownLines}]"), "orders.prices", line.Item, null);
+        }
         for (int index = 0; index < plan.Stock.Length; index++)
         {
             string path = FormattableString.Invariant($"stock[{index}]");

@@ -35,6 +35,22 @@ public sealed class PriceBookFileTests
         Assert.DoesNotContain(planned.Diagnostics, found => found.Code.StartsWith("orders.prices", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("round-14ft")]
+    [InlineData("metric-9m")]
+    public void Sizes_in_it_that_a_tunnel_does_not_take_are_nothing_odd(string name) => Assert.DoesNotContain(
+        TunnelWorks.Plan(PlanReader.Read(SamplePlans.ExampleBytes(name)), Book.Prices).Diagnostics, found => found.Code == "orders.prices.unknown-size");
+
+    [Fact]
+    public void An_item_in_it_that_no_tunnel_takes_is_told_at_its_place_in_the_file()
+    {
+        Prices book = PlanReader.ReadPrices("{ \"items\": [ { \"item\": \"latch\", \"price\": \"7\" }, { \"item\": \"lag scrow\", \"size\": \"9\", \"price\": \"1\" } ] }"u8.ToArray()).Prices;
+        Plan plan = SamplePlans.Simple(rest: "\"prices\": { \"items\": [ { \"item\": \"board\", \"size\": \"7x7\", \"length\": \"8 ft\", \"price\": \"1\" } ] }");
+        Diagnostic[] found = [.. TunnelWorks.Plan(new PlanReading(plan, false, []), book).Diagnostics.Where(each => each.Code.StartsWith("orders.prices.unknown", StringComparison.Ordinal))];
+        Assert.Equal([("orders.prices.unknown-size", "prices.items[0].size"), ("orders.prices.unknown-item", "prices file: items[1].item")], found.Select(each => (each.Code, each.Path)));
+        Assert.Equal("lag screw", found[1].Accepted);
+    }
+
     [Fact]
     public void A_price_book_of_its_own_reads_back_as_it_was_written()
     {
