@@ -60,18 +60,10 @@ internal static class CutBarsFigure
             (CutSheet item, CutBar? first, int times) = rows[row];
             Length top = -pitch * row;
             if (first is not null) Row(figure, first, times, top, high, sheet, item);
-            else figure.On("headings").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-LabelMm + 3, BarMm * 0.9), $"{item.Name}: {Proof(item)}", weight: LetterWeight.Bold));
+            else figure.On("headings").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-LabelMm + 3, BarMm * 0.9), $"{item.Name}: {item.Proof}", weight: LetterWeight.Bold));
         }
         return builder.Build();
     }
-
-    private static string Proof(CutSheet item) => (item.Proven, item.Cost is not null) switch
-    {
-        (true, true) => "proven least cost",
-        (true, false) => "proven least length, no price known",
-        (false, true) => $"at most {item.Gap.Percent.ToString("0.#", CultureInfo.InvariantCulture)} % over the least possible cost",
-        (false, false) => "least length found, no price known",
-    };
 
     private static void Row(Figure figure, CutBar bar, int times, Length top, Length high, FigureSheet sheet, CutSheet item)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
@@ -52,8 +53,38 @@ public sealed record CutSheet
     /// <summary>How many ways of placing the joints were considered; 1 when nothing is joined.</summary>
     public required int JoinsCompared { get; init; }
 
-    /// <summary>What was considered and how sure the result is, in words.</summary>
-    public required string Says { get; init; }
+    /// <summary>True when every way of placing the joints was considered, and none left out because there were too many.</summary>
+    public required bool AllJoinsCompared { get; init; }
+
+    /// <summary>How sure the result is, in words: "proven least cost", or how far over the least possible it may be.</summary>
+    public string Proof
+    {
+        get
+        {
+            string sought = RankedBy switch
+            {
+                CutRank.Price or CutRank.PriceWithGaps => "cost",
+                CutRank.Length => "length of stock, since none of it has a price",
+            };
+            // Nothing can be told as a part of a bound of nothing.
+            string sure = Proven ? "proven least " : LowerBound.Amount <= 0 ? "least found, not proven least, " : string.Create(CultureInfo.InvariantCulture, $"at most {Gap.Percent:0.#} % over the least possible ");
+            string joints = JoinsCompared == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"{(RankedBy == CutRank.Length ? "," : "")} for the joints chosen from {JoinsCompared} ways");
+            return sure + sought + joints;
+        }
+    }
+
+    /// <summary>The same as a sentence, and what was considered.</summary>
+    public string Says
+    {
+        get
+        {
+            string proof = Proof;
+            string gaps = RankedBy == CutRank.PriceWithGaps ? " Lengths without a price are counted at the dearest price by length of those that have one." : "";
+            string ways = JoinsCompared == 1 ? "" :
+                $" The ways of placing the joints: whole stock pieces first, every choice of lengths or one main length, and equal pieces{(AllJoinsCompared ? "" : "; the least promising were left out")}.";
+            return $"{char.ToUpperInvariant(proof[0])}{proof[1..]}.{gaps}{ways}";
+        }
+    }
 
     /// <summary>What the bought stock costs; null when no stock has a price, and the least length was sought instead.</summary>
     public Money? Cost => RankedBy == CutRank.Length ? null : CountsFor;

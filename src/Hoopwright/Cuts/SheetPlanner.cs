@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
@@ -127,24 +126,8 @@ internal sealed class SheetPlanner(
             CountsFor = choice.Plan.Cost,
             LowerBound = choice.LowerBound,
             JoinsCompared = choice.Considered,
-            Says = Words(choice),
+            AllJoinsCompared = choice.Whole,
         };
-
-    private string Words(CutChoice choice)
-    {
-        string by = offers.Rank switch
-        {
-            CutRank.Price => "Least cost",
-            CutRank.Length => "Least length of stock, since none of it has a price",
-            CutRank.PriceWithGaps => "Least cost, lengths without a price counted at the dearest price by length of those that have one",
-        };
-        string sure = choice.Plan.Cost <= choice.LowerBound
-            ? "proven"
-            : string.Create(CultureInfo.InvariantCulture, $"not proven: a better way could save {(choice.Plan.Cost - choice.LowerBound).Amount:0.00} at most");
-        string ways = choice.Considered == 1 ? "" : string.Create(CultureInfo.InvariantCulture,
-            $" Among {choice.Considered} ways of placing the joints: whole stock pieces first, every choice of lengths or one main length, and equal pieces{(choice.Whole ? "" : "; the least promising were left out")}.");
-        return $"{by}: {sure}.{ways}";
-    }
 
     private string Tape(Length length) => TapeText.Of(length, saw.Units);
 }

@@ -1,0 +1,146 @@
+using System.Globalization;
+using Hoopwright.Cover;
+using Hoopwright.Cuts;
+using Hoopwright.Layout;
+using Hoopwright.Orders;
+using Hoopwright.Packets;
+using Hoopwright.Plans;
+using Hoopwright.Pricing;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Tables;
+using Hoopwright.Takeoff;
+
+namespace Hoopwright.Sheets.Packets;
+
+/// <summary>Makes each table of the packet from the results.</summary>
+internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
+{
+    private string Tape(Length length) => TapeText.Of(length, planned.Units);
+
+    private string Mark(Length length) => Tape(TapeText.RoundToMark(length, planned.Units));
+
+    public Table SideMarks() => new("side-marks", "Marks along both side strings, from the front corner",
+        [new("Bow", 1, TextAlign.End), new("Mark", 2, TextAlign.End), new("Ground, left", 2, TextAlign.End), new("Ground, right", 2, TextAlign.End), new("Post top", 2, TextAlign.End), new("Left post in", 2, TextAlign.End), new("Right post in", 2, TextAlign.End), new("Concrete", 1.6)],
+        [
+            .. tunnel.Stations.Select(station =>
+            {
+                GroundPost? left = tunnel.GroundPosts.FirstOrDefault(post => post.Bow == station.Number && post.Left), right = tunnel.GroundPosts.FirstOrDefault(post => post.Bow == station.Number && !post.Left);
+                return TableRow.Of(Number(station.Number), Mark(station.Along), Mark(station.GroundLeft), Mark(station.GroundRight), left is null ? "" : Mark(left.Top),
+                    left is null ? "" : Mark(left.Embedment), right is null ? "" : Mark(right.Embedment), left?.InConcrete == true ? "yes" : "");
+            }),
+        ]);
+
+    public Table EndPosts(EndWall end) => new($"{end.Name}-end-posts", $"Posts of the {end.Name} end, from the left string",
+        [new("Post", 2.4), new("Mark", 2, TextAlign.End), new("Cut length", 2, TextAlign.End), new("Top, left edge", 2, TextAlign.End), new("Top, right edge", 2, TextAlign.End), new("Bevel", 1.4, TextAlign.End), new("In ground", 1.8, TextAlign.End)],
+        [
+            .. end.Posts.Select(post => TableRow.Of(post.MemberId, Mark(post.Centre), Mark(tunnel.Members.First(member => member.Id == post.MemberId).CutLength), Mark(post.TopLeft), Mark(post.TopRight), TapeText.Of(post.Tilt), Mark(post.Embedment))),
+        ]);
+
+    public Table Doors() => new("doors", "Doors",
+        [new("Door", 2), new("Kind", 1.4), new("Swings", 1.6), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1.3, TextAlign.End)],
+        [
+            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(door.Id, door.Kind.ToString().ToLowerInvariant(), Swing(door), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
+                door.Leaves.IsEmpty ? "bought whole" : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length))),
+        ]);
+
+    private static string Swing(DoorOpening door)
+    {
+        string way = door.Swing switch { DoorSwing.Out => "out", DoorSwing.In => "in" };
+        return door.Kind switch
+        {
+            DoorKind.Side => $"{way}, hinged {(door.Hinge == HingeSide.Right ? "right" : "left")}",
+            DoorKind.Double => way,
+            DoorKind.Sliding or DoorKind.Overhead => "",
+        };
+    }
+
+    public Table Ordinates() => new("bow-heights", "Heights of the bow, for checking one with a tape",
+        [new("From the left ground line", 2, TextAlign.End), new("Outside of the tube", 2, TextAlign.End), new("Underside", 2, TextAlign.End)],
+        [.. BowOrdinates.Of(tunnel).Select(each => TableRow.Of(Mark(each.Across), Mark(each.Film), each.Underside > Length.Zero ? Mark(each.Underside) : ""))]);
+
+    public Table Holes() => new("holes", "Concrete by hole",
+        [new("Hole for", 3), new("Wide", 1.6, TextAlign.End), new("Deep", 1.6, TextAlign.End), new("Post in", 1.6, TextAlign.End), new("Collar", 1.4, TextAlign.End), new("Concrete", 1.8, TextAlign.End)],
+        [
+            .. tunnel.Holes.Select(hole => TableRow.Of(hole.PostId, Tape(hole.Diameter), Mark(hole.Depth), Mark(hole.PostDepth), Tape(hole.CollarRise), TapeText.Of(hole.Volume, planned.Units))),
+            TableRow.Total("All holes", "", "", "", "", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), planned.Units)),
+        ]);
+
+    public Table Film(CoverPlan cover) => new("film", "Film pieces",
+        [new("Piece", 2.6), new("Along the roll", 2, TextAlign.End), new("Roll at least", 2, TextAlign.End), new("Layers", 1, TextAlign.End), new("Made of", 5)],
+        [
+            .. cover.Pieces.Select(piece => TableRow.Of(piece.Place, Tape(piece.AlongRoll), Tape(TapeText.RoundUpForOpening(piece.AcrossRoll, planned.Units)), Number(piece.Count),
+                string.Join(" + ", piece.AlongParts.Select(part => $"{part.Name} {Mark(part.Length)}")))),
+        ]);
+
+    public Table FilmMarks() => new("film-marks", "Marks along each roll, one tape from its start",
+        [new("Roll", 3), new("Cut at", 2, TextAlign.End), new("Gives", 6)],
+        [
+            .. planned.Film!.Rolls.SelectMany((roll, index) => roll.Levels.Select(level => TableRow.Of(
+                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {Tape(roll.Offer.Width)} × {Tape(roll.Offer.Length)}"), Tape(level.To), string.Join("; ", level.Pieces.Select(piece => piece.Label))))),
+        ]);
+
+    public Table Fastening(CoverPlan cover) => new("fastening", "Where film is held",
+        [new("Where", 4), new("By", 1.4), new("Length", 1.6, TextAlign.End), new("Wires", 1, TextAlign.End), new("On", 1.2)],
+        [.. cover.Runs.Select(run => TableRow.Of(run.Place, run.Kind.ToString().ToLowerInvariant(), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), run.OnWood ? "wood" : "tube"))]);
+
+    public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",
+        [new("Stage", 1.2), new("Item", 2.6), new("Size", 2.6), new("Needed", 1.6, TextAlign.End), new("Unit", 1.2), new("Rule", 5)],
+        [
+            .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule)),
+        ]);
+
+    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {Name(supplier)}",
+        [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
+        [
+            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {ShortUnit(line.Unit)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
+                line.FromStock == 0 ? "" : Amount(line.FromStock), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
+            TableRow.Total("Sum", "", "", "", "", "", "", "", orders.TotalFor(supplier).ToString()),
+        ]);
+
+    public static Table Stages(OrderList orders) => new("cost-by-stage", $"Cost by stage, {orders.Currency}",
+        [new("Stage", 3), new("Cost", 2, TextAlign.End)],
+        [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage?.ToString() ?? "None given", stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
+
+    public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"Cut list: {sheet.Name}, {sheet.Proof}",
+        [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
+        [
+            .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
+                string.Join(";  ", bar.Pieces.Select(piece => $"{piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
+        ]);
+
+    public Table Rules() => new("rules", "Every rule and value used",
+        [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],
+        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, rule.Given ? "the plan" : rule.Source.ToString()))]);
+
+    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private string Amount(decimal value, MaterialUnit unit) => unit switch
+    {
+        MaterialUnit.Each or MaterialUnit.CutLengths => Amount(value),
+        MaterialUnit.Metres => Tape(TapeText.RoundUpForOpening(Length.FromMetres((double)value), planned.Units)),
+        MaterialUnit.CubicMetres => TapeText.Of(Volume.FromCubicMetres((double)value), planned.Units),
+        MaterialUnit.SquareMetres => TapeText.Of(Area.FromSquareMetres((double)value), planned.Units),
+    };
+
+    private static string Amount(decimal value) => decimal.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>A package as a counter hand would say it: "board, 12' 0&quot;", "roll, 36' 0&quot; × 110' 0&quot;", "box of 100".</summary>
+    private string Package(OrderLine line) => (line.Width, line.Length) switch
+    {
+        ({ } width, { } length) => $"{line.Package}, {Tape(width)} × {Tape(length)}",
+        (null, { } length) => $"{line.Package}, {Tape(length)}",
+        _ => line.Package,
+    };
+
+    private static string ShortUnit(string unit) => unit == "each" ? "" : unit;
+
+    private static string Name(Supplier supplier) => supplier switch
+    {
+        Supplier.LumberYard => "lumber yard",
+        Supplier.SteelMerchant => "steel merchant",
+        Supplier.FilmSupplier => "film supplier",
+        Supplier.HardwareShop => "hardware shop",
+        Supplier.AddedByHand => "lines added by hand",
+    };
+}
