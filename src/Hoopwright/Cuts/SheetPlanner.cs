@@ -92,7 +92,7 @@ internal sealed class SheetPlanner(
     private void CountHardware(CutNeed run, int count)
     {
         foreach (JointHardware each in run.Piece.Joining!.Hardware)
-            joints.Add(run.Line.Stage, MaterialUnit.Each, each.Item, each.Size, each.PerJoint * count, each.Rule, each.Source, [run.Piece.MemberId]);
+            joints.Add(run.Line.Stage, MaterialUnit.Each, each.Item, each.Size, each.PerJoint * count, each.Rule, each.Source, [run.Piece.MemberId], each.RulePaths.AsSpan());
     }
 
     private static ImmutableArray<RunJoint> JointsOf(ImmutableArray<CutBar> bars, ImmutableArray<CutNeed> runs, ImmutableArray<JointLayout> layouts)

@@ -49,6 +49,10 @@ public sealed record Plan : PlanSection
     [Description("Film and how it is held.")]
     public Cover Cover { get; init; } = new();
 
+    /// <summary>How many screws, bolts, clamps and plates hold what.</summary>
+    [Description("How many screws, bolts, clamps and plates hold what.")]
+    public FastenerRules Fasteners { get; init; } = new();
+
     /// <summary>How snow, wind and other loads are worked out.</summary>
     [Description("How snow, wind and other loads are worked out.")]
     public LoadRules Loads { get; init; } = new();

@@ -24,6 +24,7 @@ internal static class PlanFormats
         Group<Plan, Ends>("ends", EndFormats.Ends, plan => plan.Ends, (plan, value) => plan with { Ends = value }),
         Group<Plan, Sides>("sides", EndFormats.Sides, plan => plan.Sides, (plan, value) => plan with { Sides = value }),
         Group<Plan, Cover>("cover", CoverFormats.Cover, plan => plan.Cover, (plan, value) => plan with { Cover = value }),
+        Group<Plan, FastenerRules>("fasteners", FastenerFormats.Fasteners, plan => plan.Fasteners, (plan, value) => plan with { Fasteners = value }),
         Group<Plan, LoadRules>("loads", LoadFormats.Loads, plan => plan.Loads, (plan, value) => plan with { Loads = value }),
         Group<Plan, Crew>("crew", OrderFormats.Crew, plan => plan.Crew, (plan, value) => plan with { Crew = value }),
         Group<Plan, CutRules>("cuts", OrderFormats.Cuts, plan => plan.Cuts, (plan, value) => plan with { Cuts = value }),

@@ -8,7 +8,7 @@ namespace Hoopwright.Takeoff;
 /// <summary>Hardware of the doors by kind, and rigid sheet on their leaves.</summary>
 internal static class DoorTakeoff
 {
-    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
         foreach (DoorOpening door in tunnel.Ends.SelectMany(end => end.Doors))
         {
@@ -27,7 +27,7 @@ internal static class DoorTakeoff
             }
             if (door.LeafCover == LeafCover.Sheet)
             {
-                foreach (DoorLeaf leaf in door.Leaves) Sheet(draft, leaf);
+                foreach (DoorLeaf leaf in door.Leaves) Sheet(draft, leaf, fasteners);
             }
         }
     }
@@ -58,13 +58,14 @@ internal static class DoorTakeoff
         if (!door.Leaves.IsEmpty) Each(draft, Items.Latch, "", 1, "One latch to a sliding door.", Citation.CommonPractice, door.Id);
     }
 
-    private static void Sheet(TakeoffDraft draft, DoorLeaf leaf)
+    private static void Sheet(TakeoffDraft draft, DoorLeaf leaf, FastenerAnswers fasteners)
     {
         Length wide = TakeoffDefaults.SheetWidth.Value, tall = TakeoffDefaults.SheetLength.Value;
         Each(draft, Items.RigidSheet, "4 x 8 ft", CountRules.Sheets(leaf.Width, leaf.Height, wide, tall),
             FormattableString.Invariant($"Whole sheets over each leaf, of {(leaf.Width * leaf.Height).SquareFeet:0.0} ft² here."), TakeoffDefaults.SheetWidth.Source, leaf.Id);
-        Each(draft, Items.SheetScrew, "#10 x 1 in with washer", CountRules.Around((leaf.Width + leaf.Height) * 2, TakeoffDefaults.SheetScrewSpacing.Value),
-            TakeoffDefaults.SheetScrewSpacing.Says, TakeoffDefaults.SheetScrewSpacing.Source, leaf.Id);
+        RuleAsked<Length> spacing = fasteners.SheetScrewSpacing;
+        draft.Add(BuildStage.Ends, MaterialUnit.Each, Items.SheetScrew, "#10 x 1 in with washer", CountRules.Around((leaf.Width + leaf.Height) * 2, spacing.Value),
+            spacing.Says, spacing.Source, [leaf.Id], spacing.Path);
     }
 
     private static void Each(TakeoffDraft draft, string item, string size, int count, string rule, Citation source, string trace) =>

@@ -11,34 +11,32 @@ internal static class FrameTakeoff
     /// <summary>The one size of self-drilling screw that tubes are joined with.</summary>
     public const string ScrewSize = "#12 x 1 in";
 
-    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
         ImmutableArray<string> bows = [.. tunnel.Members.Where(member => member.Role == MemberRole.Bow).Select(member => member.Id)];
         int sleeves = (tunnel.BowPieces - 1) * tunnel.Stations.Length;
         draft.Add(BuildStage.Frame, MaterialUnit.Each, Items.TubeSleeve, MemberTakeoff.SleeveSize(tunnel.BowTube), sleeves,
             "A sleeve at each joint of a bow.", Citation.CommonPractice, bows);
-        draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, TakeoffDefaults.ScrewsPerSleeve.Value, sleeves, TakeoffDefaults.ScrewsPerSleeve, bows);
+        draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, fasteners.ScrewsPerSleeve, sleeves, bows);
         if (tunnel.Anchor == AnchorKind.Posts)
         {
-            draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, TakeoffDefaults.ScrewsPerLeg.Value, 2 * tunnel.Stations.Length,
-                TakeoffDefaults.ScrewsPerLeg, GroundTakeoff.LegIds(tunnel));
+            draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, fasteners.ScrewsPerLeg, 2 * tunnel.Stations.Length, GroundTakeoff.LegIds(tunnel));
         }
-        foreach (Member member in tunnel.Members) Clamps(draft, tunnel, member);
+        foreach (Member member in tunnel.Members) Clamps(draft, tunnel, member, fasteners);
     }
 
-    private static void Clamps(TakeoffDraft draft, Tunnel tunnel, Member member)
+    private static void Clamps(TakeoffDraft draft, Tunnel tunnel, Member member, FastenerAnswers fasteners)
     {
         switch (member.Role)
         {
             case MemberRole.RidgePurlin or MemberRole.Purlin:
-                draft.Count(BuildStage.Frame, Items.CrossClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerCrossing.Value,
-                    GroundTakeoff.BowsAlong(tunnel, member), TakeoffDefaults.ClampsPerCrossing, [member.Id]);
+                draft.Count(BuildStage.Frame, Items.CrossClamp, ClampSize(tunnel, member), fasteners.ClampsPerCrossing, GroundTakeoff.BowsAlong(tunnel, member), [member.Id]);
                 break;
             case MemberRole.CornerBrace:
-                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerBrace.Value, 1, TakeoffDefaults.ClampsPerBrace, [member.Id]);
+                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), fasteners.ClampsPerBrace, 1, [member.Id]);
                 break;
             case MemberRole.Tie:
-                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), TakeoffDefaults.ClampsPerTie.Value, 1, TakeoffDefaults.ClampsPerTie, [member.Id]);
+                draft.Count(BuildStage.Frame, Items.EndClamp, ClampSize(tunnel, member), fasteners.ClampsPerTie, 1, [member.Id]);
                 break;
         }
     }

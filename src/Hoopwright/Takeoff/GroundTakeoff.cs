@@ -19,19 +19,19 @@ internal static class GroundTakeoff
     // A post in line with the end of a board is crossed by it.
     private static readonly Length InLine = Length.FromInches(0.5);
 
-    public static void Add(TakeoffDraft draft, Tunnel tunnel, Answers answers)
+    public static void Add(TakeoffDraft draft, Tunnel tunnel, Answers answers, FastenerAnswers fasteners)
     {
         switch (tunnel.Anchor)
         {
             case AnchorKind.Posts:
-                BaseboardBolts(draft, tunnel);
+                BaseboardBolts(draft, tunnel, fasteners);
                 break;
             case AnchorKind.Boards:
                 Hangers(draft, tunnel, answers);
                 break;
         }
-        Corners(draft, tunnel);
-        Concrete(draft, tunnel, answers);
+        Corners(draft, tunnel, fasteners);
+        Concrete(draft, tunnel, answers, fasteners);
     }
 
     /// <summary>The members a leg of each bow belongs to: its first and last piece.</summary>
@@ -51,7 +51,7 @@ internal static class GroundTakeoff
         return tunnel.Stations.Count(station => station.Along >= from && station.Along <= to);
     }
 
-    private static void BaseboardBolts(TakeoffDraft draft, Tunnel tunnel)
+    private static void BaseboardBolts(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
         foreach (Member board in tunnel.Members.Where(member => member.Role == MemberRole.Baseboard))
         {
@@ -61,7 +61,7 @@ internal static class GroundTakeoff
             Length tube = tunnel.Members.First(member => member.Id == posts[0].MemberId).Section.Match(section => section.Outside, section => section.Depth);
             Length thickness = board.Section.Match(section => section.Outside, section => section.Thickness);
             draft.Count(BuildStage.Ground, Items.CarriageBolt, CountRules.ScrewSize(BoltDiameter, thickness + tube + TakeoffDefaults.BoltPastBoard.Value),
-                TakeoffDefaults.BaseboardBoltsPerPost.Value, posts.Length, TakeoffDefaults.BaseboardBoltsPerPost, posts.Select(post => post.MemberId).Append(board.Id));
+                fasteners.BoltsPerPost, posts.Length, posts.Select(post => post.MemberId).Append(board.Id));
         }
 
         static bool Crossed(Member board, GroundPost post) =>
@@ -75,19 +75,19 @@ internal static class GroundTakeoff
             each, 2 * tunnel.Stations.Length, LayoutDefaults.HangersPerLeg, LegIds(tunnel), "ground.hangersPerLeg");
     }
 
-    private static void Corners(TakeoffDraft draft, Tunnel tunnel)
+    private static void Corners(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
         foreach (EndWall end in tunnel.Ends)
         {
             foreach (EndBoard board in end.Baseboards)
             {
                 int corners = (board.From < AtCorner ? 1 : 0) + (board.To > tunnel.Span - AtCorner ? 1 : 0);
-                draft.Count(BuildStage.Ground, Items.LumberScrew, ScrewSize, TakeoffDefaults.ScrewsPerCorner.Value, corners, TakeoffDefaults.ScrewsPerCorner, [board.MemberId]);
+                draft.Count(BuildStage.Ground, Items.LumberScrew, ScrewSize, fasteners.ScrewsPerCorner, corners, [board.MemberId]);
             }
         }
     }
 
-    private static void Concrete(TakeoffDraft draft, Tunnel tunnel, Answers answers)
+    private static void Concrete(TakeoffDraft draft, Tunnel tunnel, Answers answers, FastenerAnswers fasteners)
     {
         if (tunnel.Holes.IsEmpty) return;
         Mass bag = answers.Take("ground.bagMass", TakeoffDefaults.BagMass, tunnel.Plan.Ground.BagMass);
@@ -97,7 +97,7 @@ internal static class GroundTakeoff
             BuildStage stage = members.TryGetValue(hole.PostId, out Member? post) ? MemberTakeoff.StageOf(post.Role) : BuildStage.Ground;
             draft.Add(stage, MaterialUnit.CubicMetres, Items.DryConcrete, ConcreteBags.SizeName(bag), (decimal)hole.Volume.CubicMetres,
                 "Each hole less its post, with a collar that slopes away from the post.", ConcreteBags.Formula.Source, [hole.Id], "ground.bagMass");
-            draft.Count(stage, Items.ReinforcingPin, "1/2 x 6 in", TakeoffDefaults.PinsPerPost.Value, 1, TakeoffDefaults.PinsPerPost, [hole.PostId]);
+            draft.Count(stage, Items.ReinforcingPin, "1/2 x 6 in", fasteners.PinsPerPost, 1, [hole.PostId]);
         }
     }
 }

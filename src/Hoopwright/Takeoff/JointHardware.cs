@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Takeoff;
@@ -8,4 +9,5 @@ namespace Hoopwright.Takeoff;
 /// <param name="PerJoint">How many for one joint.</param>
 /// <param name="Rule">Why so many.</param>
 /// <param name="Source">Where that comes from.</param>
-public sealed record JointHardware(string Item, string Size, int PerJoint, string Rule, Citation Source);
+/// <param name="RulePaths">Where in the plan the rule can be given.</param>
+public sealed record JointHardware(string Item, string Size, int PerJoint, string Rule, Citation Source, ImmutableArray<string> RulePaths);

@@ -11,7 +11,7 @@ internal static class MemberTakeoff
     private const string OnePiece = "Each member is one length to cut, to the nearest mark of the tape.";
     private const string Joined = "A long run is joined from several lengths, off the bows.";
 
-    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
         foreach (Member member in tunnel.Members)
         {
@@ -19,7 +19,7 @@ internal static class MemberTakeoff
             var piece = new PieceNeed(member.Id, member.Id, TapeText.RoundForMember(member.CutLength, tunnel.Units))
             {
                 Place = member.Place,
-                Joining = joined ? JoiningOf(member) : null,
+                Joining = joined ? JoiningOf(member, fasteners) : null,
             };
             draft.Cut(StageOf(member.Role), member.Section.Item, member.Section.Size, member.Section, piece, member.StockLengths,
                 joined ? Joined : OnePiece, Citation.Geometry);
@@ -36,28 +36,28 @@ internal static class MemberTakeoff
             or MemberRole.Jamb or MemberRole.VentRail or MemberRole.LeafStile or MemberRole.LeafRail or MemberRole.LeafBrace => BuildStage.Ends,
     };
 
-    private static Joining JoiningOf(Member member) => new(
-        member.NoJoints, TakeoffDefaults.ShortestJoinedPiece.Value, member.Section.Match(SleeveFor, PlatesFor));
+    private static Joining JoiningOf(Member member, FastenerAnswers fasteners) => new(
+        member.NoJoints, TakeoffDefaults.ShortestJoinedPiece.Value, member.Section.Match(tube => SleeveFor(tube, fasteners), board => PlatesFor(board, fasteners)));
 
-    private static ImmutableArray<JointHardware> SleeveFor(TubeSection tube) =>
+    private static ImmutableArray<JointHardware> SleeveFor(TubeSection tube, FastenerAnswers fasteners) =>
     [
-        new(Items.TubeSleeve, SleeveSize(tube), 1, "A sleeve at each joint of a tube.", Citation.CommonPractice),
-        Hardware(Items.SelfDrillingScrew, FrameTakeoff.ScrewSize, TakeoffDefaults.ScrewsPerSleeve.Value, TakeoffDefaults.ScrewsPerSleeve),
+        new(Items.TubeSleeve, SleeveSize(tube), 1, "A sleeve at each joint of a tube.", Citation.CommonPractice, []),
+        Hardware(Items.SelfDrillingScrew, FrameTakeoff.ScrewSize, fasteners.ScrewsPerSleeve),
     ];
 
-    private static ImmutableArray<JointHardware> PlatesFor(BoardSection board)
+    private static ImmutableArray<JointHardware> PlatesFor(BoardSection board, FastenerAnswers fasteners)
     {
-        int plates = TakeoffDefaults.PlatesPerJoint.Value;
+        RuleAsked<int> plates = fasteners.PlatesPerJoint, screws = fasteners.ScrewsPerPlate;
         return
         [
-            Hardware(Items.MendingPlate, board.Depth.Inches >= 5 ? "4 x 5 in" : "3 x 5 in", plates, TakeoffDefaults.PlatesPerJoint),
-            Hardware(Items.LumberScrew, GroundTakeoff.ScrewSize, plates * TakeoffDefaults.ScrewsPerPlate.Value, TakeoffDefaults.ScrewsPerPlate),
+            Hardware(Items.MendingPlate, board.Depth.Inches >= 5 ? "4 x 5 in" : "3 x 5 in", plates),
+            new(Items.LumberScrew, GroundTakeoff.ScrewSize, plates.Value * screws.Value, screws.Says, screws.Source, [screws.Path, plates.Path]),
         ];
     }
 
     /// <summary>A sleeve is named by the tube it joins.</summary>
     public static string SleeveSize(TubeSection tube) => FormattableString.Invariant($"for {tube.Outside.Inches:0.000} in");
 
-    private static JointHardware Hardware(string item, string size, int perJoint, Plans.Usual<int> rule) =>
-        new(item, size, perJoint, rule.Says, rule.Source);
+    private static JointHardware Hardware(string item, string size, RuleAsked<int> rule) =>
+        new(item, size, rule.Value, rule.Says, rule.Source, [rule.Path]);
 }

@@ -9,9 +9,9 @@ namespace Hoopwright.Takeoff;
 /// <summary>Hip boards, roll-up parts and drop parts of the sides.</summary>
 internal static class SideTakeoff
 {
-    public static void Add(TakeoffDraft draft, Tunnel tunnel)
+    public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
-        foreach (Member board in tunnel.Members.Where(member => member.Role == MemberRole.HipBoard)) HipBoard(draft, tunnel, board);
+        foreach (Member board in tunnel.Members.Where(member => member.Role == MemberRole.HipBoard)) HipBoard(draft, tunnel, board, fasteners);
         foreach (SideWall side in tunnel.Sides)
         {
             switch (side.Kind)
@@ -19,7 +19,7 @@ internal static class SideTakeoff
                 case SideKind.Fixed:
                     break;
                 case SideKind.RollUp:
-                    RollUp(draft, tunnel, side);
+                    RollUp(draft, tunnel, side, fasteners);
                     break;
                 case SideKind.Drop:
                     Drop(draft, tunnel, side);
@@ -38,22 +38,23 @@ internal static class SideTakeoff
         bays.Sum(bay => 2 * Math.Sqrt((bay.Metres * bay.Metres / 4) + (height.Metres * height.Metres)))
         + (2 * TakeoffDefaults.LacingTie.Value.Metres));
 
-    private static void HipBoard(TakeoffDraft draft, Tunnel tunnel, Member board)
+    private static void HipBoard(TakeoffDraft draft, Tunnel tunnel, Member board, FastenerAnswers fasteners)
     {
         Length thickness = board.Section.Match(tube => tube.Outside, section => section.Thickness);
         draft.Count(BuildStage.Cover, Items.BoardToTubeScrew, CountRules.ScrewSize("1/4", thickness + TakeoffDefaults.ScrewIntoTube.Value),
-            TakeoffDefaults.HipScrewsPerBow.Value, GroundTakeoff.BowsAlong(tunnel, board), TakeoffDefaults.HipScrewsPerBow, [board.Id]);
+            fasteners.HipScrewsPerBow, GroundTakeoff.BowsAlong(tunnel, board), [board.Id]);
     }
 
-    private static void RollUp(TakeoffDraft draft, Tunnel tunnel, SideWall side)
+    private static void RollUp(TakeoffDraft draft, Tunnel tunnel, SideWall side, FastenerAnswers fasteners)
     {
         ImmutableArray<Member> tubes = [.. tunnel.Members.Where(member => member.Role == MemberRole.RollTube && IsOn(tunnel, member, side))];
         foreach (Member tube in tubes)
         {
             string size = FormattableString.Invariant($"for {tube.Section.Match(section => section.Outside, section => section.Depth).Inches:0.000} in");
             Each(draft, Items.Crank, size, 1, "One crank to a roll-up side.", Citation.CommonPractice, tube.Id);
-            Each(draft, Items.RollClip, size, CountRules.EndsIncluded(tube.CutLength, TakeoffDefaults.RollClipSpacing.Value),
-                TakeoffDefaults.RollClipSpacing.Says, TakeoffDefaults.RollClipSpacing.Source, tube.Id);
+            RuleAsked<Length> spacing = fasteners.RollClipSpacing;
+            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.RollClip, size, CountRules.EndsIncluded(tube.CutLength, spacing.Value),
+                spacing.Says, spacing.Source, [tube.Id], spacing.Path);
         }
         Each(draft, Items.RopeEye, "", tunnel.Stations.Length, "An eye for the lacing on the hip board at each bow.", Citation.CommonPractice, side.Name + " side");
         Each(draft, Items.RopeEye, "", tunnel.Bays, "An eye for the lacing on the baseboard in the middle of each bay.", Citation.CommonPractice, side.Name + " side");

@@ -25,6 +25,10 @@ internal sealed class TakeoffDraft
     public void Count(BuildStage stage, string item, string size, int each, int times, Usual<int> rule, IEnumerable<string> trace, params ReadOnlySpan<string> rulePaths) =>
         Add(stage, MaterialUnit.Each, item, size, each * times, rule.Says, rule.Source, trace, rulePaths);
 
+    /// <summary>Adds a count by a rule of so many for each, as the plan has it or as usual.</summary>
+    public void Count(BuildStage stage, string item, string size, RuleAsked<int> rule, int times, IEnumerable<string> trace) =>
+        Add(stage, MaterialUnit.Each, item, size, rule.Value * times, rule.Says, rule.Source, trace, rule.Path);
+
     /// <summary>Adds lengths to cut.</summary>
     public void Cut(BuildStage stage, string item, string size, MemberSection? section, PieceNeed piece, ImmutableArray<Length> stock, string rule, Citation source)
     {

@@ -14,13 +14,14 @@ public static class TakeoffPlanner
     public static TakeoffList Plan(Tunnel tunnel, CoverPlan cover, Answers answers)
     {
         var draft = new TakeoffDraft();
+        var fasteners = new FastenerAnswers(tunnel.Plan, answers);
         SiteTakeoff.Add(draft, tunnel);
-        MemberTakeoff.Add(draft, tunnel);
-        GroundTakeoff.Add(draft, tunnel, answers);
-        FrameTakeoff.Add(draft, tunnel);
-        EndTakeoff.Add(draft, tunnel);
-        DoorTakeoff.Add(draft, tunnel);
-        SideTakeoff.Add(draft, tunnel);
+        MemberTakeoff.Add(draft, tunnel, fasteners);
+        GroundTakeoff.Add(draft, tunnel, answers, fasteners);
+        FrameTakeoff.Add(draft, tunnel, fasteners);
+        EndTakeoff.Add(draft, tunnel, fasteners);
+        DoorTakeoff.Add(draft, tunnel, fasteners);
+        SideTakeoff.Add(draft, tunnel, fasteners);
         CoverTakeoff.Add(draft, tunnel, cover, answers);
         return draft.List();
     }

@@ -38,7 +38,7 @@ internal static class CutNeeds
         Length clear = Length.FromInches(3);
         var none = ImmutableArray.CreateBuilder<NoJoint>();
         for (double at = 0; at <= feet + 1e-9; at += bowsFt) none.Add(new NoJoint(Length.FromFeet(at) - clear, Length.FromFeet(at) + clear));
-        return new Joining(none.ToImmutable(), Length.FromFeet(4), [new JointHardware(Items.MendingPlate, "4 x 5 in", 2, "two a joint", Citation.CommonPractice)]);
+        return new Joining(none.ToImmutable(), Length.FromFeet(4), [new JointHardware(Items.MendingPlate, "4 x 5 in", 2, "two a joint", Citation.CommonPractice, [])]);
     }
 
     internal static void Add(TakeoffDraft draft, string id, Length length, Joining? joining) => draft.Cut(

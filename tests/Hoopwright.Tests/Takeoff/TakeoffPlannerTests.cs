@@ -84,6 +84,36 @@ public class TakeoffPlannerTests
         Assert.Equal(2, Count(other, Items.RigidSheet));
     }
 
+    [Theory]
+    [InlineData("screwsPerLeg", 3, Items.SelfDrillingScrew, 2 * Bows)]
+    [InlineData("clampsPerCrossing", 2, Items.CrossClamp, Bows)]
+    [InlineData("clampsPerBrace", 3, Items.EndClamp, 4)]
+    [InlineData("boltsPerPost", 1, Items.CarriageBolt, -2 * Bows)]
+    [InlineData("hipScrewsPerBow", 4, Items.BoardToTubeScrew, 2 * 2 * Bows)]
+    [InlineData("pinsPerPost", 0, Items.ReinforcingPin, null)]
+    public void A_count_that_the_plan_gives_is_counted_in_the_place_of_the_usual_one(string field, int given, string item, int? more)
+    {
+        const string Sides = "\"sides\": { \"left\": { \"kind\": \"rollUp\" } }";
+        WholeOrder usual = WholeOrder.Of(SamplePlans.Simple(rest: Sides)), own = WholeOrder.Of(SamplePlans.Simple(rest: $"{Sides}, \"fasteners\": {{ \"{field}\": {given} }}"));
+        if (more is null) Assert.Equal(0, Count(own, item));
+        else Assert.Equal(Count(usual, item) + more, Count(own, item));
+        // A rule of none leaves no line behind.
+        if (given > 0) Assert.Contains(own.Takeoff.Of(item), line => line.RulePaths.Contains("fasteners." + field) && line.Rule.Contains($"the plan has {given} instead", StringComparison.Ordinal));
+        Assert.Equal((decimal)usual.Takeoff.Lines.Length - (given == 0 ? usual.Takeoff.Of(item).Length : 0), own.Takeoff.Lines.Length);
+    }
+
+    [Fact]
+    public void Plates_and_spacings_that_the_plan_gives_are_counted()
+    {
+        WholeOrder own = WholeOrder.Of(SamplePlans.Simple(length: "72 ft", rest: "\"fasteners\": { \"platesPerJoint\": 1, \"screwsPerPlate\": 6, \"jambScrewSpacing\": \"8 in\" }, \"ends\": { \"front\": { \"doors\": [{ \"kind\": \"side\" }] }, \"back\": { \"closing\": \"open\" } }"));
+        decimal plates = own.Cuts.JointLines.Where(line => line.Item == Items.MendingPlate).Sum(line => line.Quantity);
+        Assert.True(plates > 0);
+        Assert.Equal(6 * plates, own.Cuts.JointLines.Where(line => line.Item == Items.LumberScrew).Sum(line => line.Quantity));
+        // Two jambs of 7 ft with a screw every 8 in, both ends included.
+        QuantityPart jambs = Assert.Single(own.Takeoff.Of(Items.LumberScrew).SelectMany(line => line.Parts), part => part.Rule.Contains("8 in", StringComparison.Ordinal));
+        Assert.Equal(2 * 12, jambs.Quantity);
+    }
+
     [Fact]
     public void Every_hole_gives_its_concrete_and_its_post_a_pin()
     {

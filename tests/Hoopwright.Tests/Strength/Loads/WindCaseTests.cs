@@ -163,7 +163,8 @@ public sealed class WindCaseTests
     {
         Plan us = SamplePlans.Simple(rest: Site(", \"hillFactor\": \"1.2\"", ", \"elevation\": \"1000 ft\""));
         Plan metric = SamplePlans.Simple(span: "6096 mm", length: "14630.4 mm", bow: "\"shape\": \"round\", \"sideHeight\": \"1219.2 mm\", \"peakHeight\": \"3352.8 mm\"",
-            rest: Site(", \"hillFactor\": \"1.2\"", ", \"elevation\": \"304.8 m\"")) with { Units = UnitSystem.Metric };
+            rest: Site(", \"hillFactor\": \"1.2\"", ", \"elevation\": \"304.8 m\"")) with
+        { Units = UnitSystem.Metric };
         TunnelLoads one = LoadProfiles.Of(us), other = LoadProfiles.Of(metric);
         Assert.Equal(one.Cases.Select(each => each.Code), other.Cases.Select(each => each.Code));
         foreach ((LoadCase a, LoadCase b) in one.Cases.Zip(other.Cases))
