@@ -1,6 +1,6 @@
 namespace Hoopwright.Quantities;
 
-/// <summary>Which units results are shown in. It never changes a value.</summary>
+/// <summary>Which units results are shown in, and to the marks of which tape pieces are cut. It changes no other value.</summary>
 public enum UnitSystem
 {
     /// <summary>Feet, inches and sixteenths; pounds.</summary>
