@@ -10,6 +10,10 @@ namespace Hoopwright.Frames;
 /// </remarks>
 internal sealed class BlockPattern
 {
+    // A row of two hundred bows needs some hundred thousand of each; these take about a gigabyte and half a minute.
+    private const int MostBlocks = 3_000_000;
+    private const int MostUpdates = 50_000_000;
+
     private BlockPattern(int[] place, int[] starts, int[] rows)
     {
         Place = place;
@@ -46,10 +50,10 @@ internal sealed class BlockPattern
     /// <summary>For each pair (i ≥ j) of a column's off-diagonal blocks, the block (i, j) that they change.</summary>
     internal int[] Targets { get; }
 
-    /// <summary>The pattern of nodes joined in pairs.</summary>
+    /// <summary>The pattern of nodes joined in pairs; null when they are joined so densely that its factors would be out of reach.</summary>
     /// <param name="nodes">How many nodes.</param>
     /// <param name="pairs">Pairs of node numbers.</param>
-    internal static BlockPattern Of(int nodes, ReadOnlySpan<(int A, int B)> pairs)
+    internal static BlockPattern? Of(int nodes, ReadOnlySpan<(int A, int B)> pairs)
     {
         var neighbours = Neighbours(nodes, pairs);
         var place = new int[nodes];
@@ -60,12 +64,17 @@ internal sealed class BlockPattern
             queue.Enqueue(node, (neighbours[node].Length, node));
 
         int column = 0;
+        long blocks = nodes, updates = 0;
         while (queue.TryDequeue(out int node, out var key))
         {
             if (place[node] >= 0 || key.Degree != neighbours[node].Length)
                 continue;
             place[node] = column;
             int[] mine = columns[column++] = neighbours[node];
+            blocks += mine.Length;
+            updates += (long)mine.Length * (mine.Length + 1) / 2;
+            if (blocks > MostBlocks || updates > MostUpdates)
+                return null;
             foreach (int other in mine)
             {
                 int before = neighbours[other].Length;

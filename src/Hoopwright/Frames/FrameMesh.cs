@@ -40,10 +40,10 @@ internal sealed class FrameMesh
     /// <summary>Nodes.</summary>
     internal int Nodes => Model.Nodes.Length;
 
-    /// <summary>Makes a checked model ready.</summary>
+    /// <summary>Makes a checked model ready; null when its nodes are joined so densely that its matrix would be out of reach.</summary>
     /// <param name="model">A model without errors (see <see cref="FrameCheck"/>).</param>
     /// <param name="pattern">The pattern of an earlier model with the same nodes and the same connections; null to make one.</param>
-    internal static FrameMesh Of(FrameModel model, BlockPattern? pattern = null)
+    internal static FrameMesh? Of(FrameModel model, BlockPattern? pattern = null)
     {
         var beams = new Beam[model.Members.Length];
         var pairs = new (int, int)[model.Members.Length];
@@ -66,7 +66,8 @@ internal sealed class FrameMesh
                 springs[(6 * node) + freedom] = model.Nodes[node].Springs?[freedom] ?? 0;
             }
         }
-        return new(model, beams, held, springs, pattern ?? BlockPattern.Of(model.Nodes.Length, pairs));
+        pattern ??= BlockPattern.Of(model.Nodes.Length, pairs);
+        return pattern is null ? null : new(model, beams, held, springs, pattern);
     }
 
     /// <summary>Adds one beam's global matrix to the frame's, leaving held freedoms out.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Frames;
@@ -15,7 +16,13 @@ public static class FrameSolver
         var problems = FrameCheck.Problems(model);
         if (problems.Any(problem => problem.Severity == Severity.Error))
             return new() { Model = model, Diagnostics = [.. problems] };
-        return Solve(FrameMesh.Of(model));
+        return FrameMesh.Of(model) is { } mesh ? Solve(mesh) : new() { Model = model, Diagnostics = [TooDense(model)] };
+    }
+
+    private static Diagnostic TooDense(FrameModel model)
+    {
+        string seen = string.Create(CultureInfo.InvariantCulture, $"{model.Members.Length} members between {model.Nodes.Length} nodes");
+        return new("model.too-large", Severity.Error, "members", "The members join the nodes so densely that this solver cannot hold the model's matrix.", seen, "a frame whose members join near nodes, or fewer of them");
     }
 
     private static FrameAnswer Solve(FrameMesh mesh)

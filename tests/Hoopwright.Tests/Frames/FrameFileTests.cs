@@ -123,6 +123,22 @@ public sealed class FrameFileTests
     }
 
     [Fact]
+    public void A_tangle_of_members_is_refused_before_its_matrix_is_made()
+    {
+        const int Nodes = 6_000;
+        var text = new StringBuilder("{ \"sections\": { \"s\": { \"areaM2\": 1e-3, \"iyM4\": 1e-6, \"izM4\": 1e-6, \"jM4\": 1e-6 } }, \"materials\": { \"m\": { \"youngPa\": 2e11, \"shearPa\": 8e10 } }, \"nodes\": {");
+        for (int node = 0; node < Nodes; node++)
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"\"{node}\":[{node % 17},{node % 101},{node / 100}],");
+        text.Append("}, \"members\": {");
+        for (int member = 0; member < 4 * Nodes; member++)
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"\"{member}\":{{ \"from\": \"{member % Nodes}\", \"to\": \"{((member % Nodes) + 1 + (member * 7919L % (Nodes - 1))) % Nodes}\", \"section\": \"s\", \"material\": \"m\" }},");
+        text.Append("}, \"supports\": { \"0\": [\"ux\"] }, \"combinations\": { \"C\": {} } }");
+        var answer = FrameFile.Solve(Encoding.UTF8.GetBytes(text.ToString()));
+        Assert.Empty(answer.States);
+        Assert.Contains(answer.Diagnostics, found => found.Code is "model.too-large");
+    }
+
+    [Fact]
     public void A_file_that_breaks_off_or_is_damaged_never_throws()
     {
         byte[] example = File.ReadAllBytes(Path.Combine(SamplePlans.Root, "examples", "frame-portal.json"));
