@@ -60,10 +60,23 @@ public sealed class CalculixTests
     [Fact]
     public void A_row_of_ten_bows_buckles_under_snow_as_in_calculix() => CompareFactors(TunnelRow.InSnow(10), modes: 4);
 
-    private static void Compare(FrameModel model)
+    [Theory]
+    [InlineData("snow", false)]
+    [InlineData("snow", true)]
+    [InlineData("wind", false)]
+    [InlineData("wind", true)]
+    public void A_semicircle_is_moved_far_as_in_calculix(string load, bool fixedFeet) => CompareLarge(Bow(Semicircle(), load, fixedFeet));
+
+    [Fact]
+    public void A_row_of_three_bows_is_moved_far_in_wind_as_in_calculix() => CompareLarge(TunnelRow.InWind(3));
+
+    private static void CompareLarge(FrameModel model) =>
+        Compare(model with { Analysis = model.Analysis with { Kind = FrameAnalysisKind.LargeDisplacement } }, large: true);
+
+    private static void Compare(FrameModel model, bool large = false)
     {
         Need();
-        var (movedMm, _) = Calculix.Run(CalculixDeck.Write(model));
+        var (movedMm, _) = Calculix.Run(CalculixDeck.Write(model, large));
         var state = Assert.Single(FrameSolver.Solve(model).States);
         double greatestMm = movedMm.Take(model.Nodes.Length).Max(node => Math.Sqrt((node[0] * node[0]) + (node[1] * node[1]) + (node[2] * node[2])));
         Assert.True(greatestMm > 0.1, "The model hardly moves, so that nothing is compared.");
