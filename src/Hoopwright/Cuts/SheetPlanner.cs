@@ -53,9 +53,12 @@ internal sealed class SheetPlanner(
         ImmutableArray<Length> usable =
             [.. stock.Where(offer => offer.Limit is null or > 0).Select(offer => offer.Length - saw.Trim).Where(length => length > Length.Zero).Distinct().OrderDescending()];
         var layouts = ImmutableArray.CreateBuilder<ImmutableArray<JointLayout>>(runs.Length);
+        // Purlins are alike, and so are the two baseboards: their joints may stand in the same places.
+        List<(PieceNeed Piece, ImmutableArray<JointLayout> Layouts)> known = [];
         foreach (CutNeed run in runs)
         {
-            ImmutableArray<JointLayout> own = JointLayouts.Of(run.Piece, run.Piece.Joining!, usable, saw.Units);
+            ImmutableArray<JointLayout> own = known.Find(each => AreJoinedAlike(each.Piece, run.Piece)).Layouts;
+            if (own.IsDefault) known.Add((run.Piece, own = JointLayouts.Of(run.Piece, run.Piece.Joining!, usable, saw.Units)));
             if (own.IsEmpty)
             {
                 own = [JointLayouts.Regardless(run.Piece, usable[0], saw.Units)];
@@ -70,6 +73,9 @@ internal sealed class SheetPlanner(
         }
         return new CutSearch(stock, saw.Kerf, saw.Trim, effort).Best([.. single.Select(need => need.Piece.Length)], layouts.MoveToImmutable());
     }
+
+    private static bool AreJoinedAlike(PieceNeed one, PieceNeed other) => one.Length == other.Length
+        && one.Joining!.ShortestPiece == other.Joining!.ShortestPiece && one.Joining.NoJoints.SequenceEqual(other.Joining.NoJoints);
 
     private bool OnHandServes(CutNeed need) => Serves(offers.Offers.Where(offer => offer.OnHand), need)
         // Stock on hand is limited: count on it only where it is enough for all that need it.
