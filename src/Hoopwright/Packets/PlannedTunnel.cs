@@ -7,6 +7,7 @@ using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Strength;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Packets;
@@ -22,6 +23,9 @@ public sealed record PlannedTunnel
 
     /// <summary>The exact tunnel; null when the plan has errors, and then everything below is null too.</summary>
     public Tunnel? Tunnel { get; init; }
+
+    /// <summary>What it stands.</summary>
+    public StrengthReport? Strength { get; init; }
 
     /// <summary>Film pieces and how they are held.</summary>
     public CoverPlan? Cover { get; init; }

@@ -111,16 +111,56 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, units));
     }
 
+    public void Pressure(string name, Pressure value)
+    {
+        Value(name + "Pa", value.Pascals, 3);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Stress(string name, Pressure value)
+    {
+        Value(name + "Pa", value.Pascals, 0);
+        json.WriteString(name + "Text", TapeText.OfStress(value, units));
+    }
+
+    public void Speed(string name, Speed value)
+    {
+        Value(name + "Mps", value.MetresPerSecond, 4);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Force(string name, Force value)
+    {
+        Value(name + "N", value.Newtons, 3);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    public void Moment(string name, Moment value)
+    {
+        Value(name + "Nm", value.NewtonMetres, 3);
+        json.WriteString(name + "Text", TapeText.Of(value, units));
+    }
+
+    /// <summary>A share of strength or a factor; six decimals, since what solvers iterate to is not the same further down everywhere.</summary>
+    public void Ratio(string name, Ratio value) => Value(name, value.Value, 6);
+
+    /// <summary>A length that a solver found; micrometres, for the same reason.</summary>
+    public void Movement(string name, Length value)
+    {
+        Value(name + "M", value.Metres, 6);
+        json.WriteString(name + "Text", TapeText.OfThickness(value, units));
+    }
+
     public void Dispose()
     {
         json.Flush();
         json.Dispose();
     }
 
-    private void Value(string name, double value)
+    private void Value(string name, double value, int decimals = 9)
     {
         json.WritePropertyName(name);
-        string text = value.ToString("0.#########", CultureInfo.InvariantCulture);
+        string text = Math.Round(value, decimals).ToString("0.#########", CultureInfo.InvariantCulture);
         // What rounds to nothing from below would show as "-0".
         json.WriteRawValue(text == "-0" ? "0" : text);
     }

@@ -28,6 +28,7 @@ public static class ResultsJson
             json.Group("sides", () => TunnelResults.Sides(json, tunnel));
             TunnelResults.Members(json, tunnel);
         }
+        if (planned.Strength is { } strength) json.Group("strength", () => StrengthResults.Strength(json, strength));
         if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film));
         if (planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
         if (planned.Orders is { } orders) json.Group("orders", () => OrderResults.Orders(json, orders));

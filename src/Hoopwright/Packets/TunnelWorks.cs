@@ -8,6 +8,7 @@ using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Strength;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Packets;
@@ -41,15 +42,17 @@ public static class TunnelWorks
         if (layout.Tunnel is not { } tunnel || !reading.IsUsable)
             return planned with { Rules = answers.Rules, Diagnostics = InOrder(found, reading.IsUsable ? answers.Assumptions : []) };
 
+        StrengthReport strength = StrengthPlanner.Plan(tunnel, answers);
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
         CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live);
         OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers, reading.Plan.Prices.Items.Length);
-        found.AddRange([.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
+        found.AddRange([.. strength.Diagnostics, .. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with
         {
             Tunnel = tunnel,
+            Strength = strength,
             Cover = cover.Plan,
             Film = film.Plan,
             Takeoff = takeoff,
@@ -74,13 +77,11 @@ public static class TunnelWorks
     private static ImmutableArray<Diagnostic> InOrder(IEnumerable<Diagnostic> found, IEnumerable<Diagnostic> assumptions) =>
         [.. found.Concat(assumptions).Distinct().OrderBy(each => each.Severity switch { Severity.Error => 0, Severity.Warning => 1, Severity.Assumption => 2 })];
 
-    /// <summary>What the site asks of the frame is not known until someone looks it up, and nothing here checks the frame.</summary>
+    /// <summary>What the site asks of the frame is not known until someone looks it up, and joints are not checked here.</summary>
     private static IEnumerable<Diagnostic> SiteAssumptions(Plan plan)
     {
-        if (plan.Site.GroundSnow is null) yield return Ask("assumed.site.ground-snow", "site.groundSnow", "No ground snow load is given.", "none: ask the building office");
-        if (plan.Site.Wind is null) yield return Ask("assumed.site.wind", "site.wind", "No design wind speed is given.", "none: ask the building office");
         if (plan.Site.FrostDepth is null) yield return Ask("assumed.site.frost-depth", "site.frostDepth", "No frost depth is given, so no depth in the ground is held against it.", "none: ask the building office");
-        yield return Ask("assumed.strength", "frame", "That the frame stands the site's snow and wind is assumed and not worked out here; the maker of the frame or a licensed engineer decides.", "not checked");
+        yield return Ask("assumed.strength", "frame", "That joints, bolts, welds and what the maker delivers carry what the members do is assumed and not worked out here; the maker of the frame or a licensed engineer decides.", "not checked");
 
         static Diagnostic Ask(string code, string path, string message, string taken) => new(code, Severity.Assumption, path, message, null, taken);
     }

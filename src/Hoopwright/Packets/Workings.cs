@@ -102,6 +102,7 @@ public static class Workings
         Of("members[*].bevel.leftHeight", "foot to left edge", Geometry, [], []),
         Of("members[*].bevel.rightHeight", "foot to right edge", Geometry, [], []),
         Of("members[*].bevel.point", "foot to the highest point", Geometry, [], []),
+        .. StrengthWorkings.All,
         .. OrderWorkings.All,
     ];
 

@@ -80,7 +80,7 @@ public sealed class ExampleTests
     public void A_plan_without_site_loads_says_so()
     {
         PlannedTunnel planned = Work("round-14ft");
-        foreach (string code in (string[])["assumed.site.ground-snow", "assumed.site.wind", "assumed.site.frost-depth", "orders.prices.example", "assumed.strength"])
+        foreach (string code in (string[])["loads.no-snow", "loads.no-wind", "assumed.site.frost-depth", "orders.prices.example", "assumed.strength"])
             Assert.Contains(planned.Assumptions, found => found.Code == code);
     }
 

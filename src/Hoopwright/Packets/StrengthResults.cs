@@ -1,0 +1,120 @@
+using Hoopwright.Strength;
+using Hoopwright.Strength.Loads;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Writes what the tunnel stands.</summary>
+internal static class StrengthResults
+{
+    public static void Strength(ResultWriter json, StrengthReport strength)
+    {
+        json.Text("verdict", TunnelResults.Word(strength.Verdict));
+        json.Text("says", strength.Says);
+        json.Text("caution", StrengthCaution.Text);
+        if (strength.Loads.GroundSnow is { } snow) json.Pressure("groundSnow", snow);
+        if (strength.Loads.Wind is { } wind) json.Speed("wind", wind);
+        json.Text("steel", strength.Steel);
+        if (strength.Yield is { } yield)
+        {
+            json.Stress("yieldLeast", yield.Least);
+            json.Stress("yield", yield.Taken);
+            json.Stress("yieldMost", yield.Most);
+        }
+        json.Text("feet", strength.Feet);
+        json.List("limits", strength.Limits, limit => Limit(json, limit));
+        json.List("combinations", strength.Combinations, combination => Combination(json, combination));
+        if (strength.Worst is { } worst) json.Group("worst", () => Diagram(json, worst));
+        json.List("loadCases", strength.Loads.Cases, load => Case(json, load));
+        json.List("coefficients", strength.Loads.Coefficients, coefficient => Coefficient(json, coefficient));
+    }
+
+    private static void Limit(ResultWriter json, StrengthLimit limit)
+    {
+        json.Text("level", TunnelResults.Word(limit.Level));
+        if (limit.GroundSnow is { } snow)
+        {
+            json.Pressure("groundSnowLeast", snow.Least);
+            json.Pressure("groundSnow", snow.Taken);
+            json.Pressure("groundSnowMost", snow.Most);
+        }
+        if (limit.RoofSnow is { } roof) json.Pressure("roofSnow", roof);
+        json.List("depths", limit.Depths, depth =>
+        {
+            json.Text("snow", depth.Words);
+            json.Movement("depth", depth.Depth);
+        });
+        if (limit.Wind is { } wind)
+        {
+            json.Speed("windLeast", wind.Least);
+            json.Speed("wind", wind.Taken);
+            json.Speed("windMost", wind.Most);
+        }
+        json.Text("loadCase", limit.CaseCode);
+        json.Text("words", limit.CaseWords);
+        json.Count("bow", limit.Bow);
+        json.Movement("across", limit.Across);
+        json.Movement("up", limit.Up);
+        json.Text("governs", limit.Governs);
+    }
+
+    private static void Combination(ResultWriter json, CombinationStrength combination)
+    {
+        json.Text("code", combination.Code);
+        json.Text("words", combination.Words);
+        json.Flag("buckles", combination.Utilisation is null);
+        if (combination.Utilisation is { } utilisation) json.Ratio("utilisation", utilisation);
+        json.Count("bow", combination.Bow);
+        json.Movement("across", combination.Across);
+        json.Movement("up", combination.Up);
+        json.Text("governs", combination.Governs);
+        if (combination.BucklingFactor is { } factor) json.Ratio("bucklingFactor", factor);
+    }
+
+    private static void Diagram(ResultWriter json, BowDiagram diagram)
+    {
+        json.Text("code", diagram.Code);
+        json.Text("words", diagram.Words);
+        json.Count("bow", diagram.Bow);
+        json.Group("leftFoot", () => Foot(json, diagram.LeftFoot));
+        json.Group("rightFoot", () => Foot(json, diagram.RightFoot));
+        json.List("points", diagram.Points, point =>
+        {
+            json.Movement("across", point.Place.Across);
+            json.Movement("up", point.Place.Up);
+            json.Movement("movedAcross", point.MovedAcross);
+            json.Movement("movedUp", point.MovedUp);
+            json.Force("axial", point.Axial);
+            json.Force("shear", point.Shear);
+            json.Moment("moment", point.Moment);
+            json.Ratio("utilisation", point.Utilisation);
+        });
+    }
+
+    private static void Foot(ResultWriter json, FootReaction foot)
+    {
+        json.Force("across", foot.Across);
+        json.Force("up", foot.Up);
+        json.Moment("turning", foot.Turning);
+    }
+
+    private static void Case(ResultWriter json, LoadCase load)
+    {
+        json.Text("code", load.Code);
+        json.Text("words", load.Words);
+        json.Text("kind", TunnelResults.Word(load.Kind));
+        json.Flag("counts", load.Counts);
+        json.Text("note", load.Note);
+        json.List("coefficients", load.Coefficients, coefficient => Coefficient(json, coefficient));
+    }
+
+    private static void Coefficient(ResultWriter json, Coefficient coefficient)
+    {
+        json.Text("symbol", coefficient.Formula.Symbol);
+        json.Text("formula", coefficient.Formula.Text);
+        json.Text("words", coefficient.Words);
+        json.Ratio("value", coefficient.Value);
+        json.Text("unit", coefficient.Formula.Unit);
+        json.Text("source", coefficient.Formula.Source.ToString());
+        json.Flag("confirm", coefficient.NeedsConfirming);
+    }
+}

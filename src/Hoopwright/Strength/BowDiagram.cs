@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Hoopwright.Geometry;
+using Hoopwright.Quantities;
+
+namespace Hoopwright.Strength;
+
+/// <summary>Forces and movements of one bow under one combination, node by node from the left foot to the right one.</summary>
+/// <param name="Bow">Number of the bow.</param>
+/// <param name="Code">The combination.</param>
+/// <param name="Words">In words.</param>
+/// <param name="Points">The nodes.</param>
+/// <param name="LeftFoot">What the ground puts on the left foot.</param>
+/// <param name="RightFoot">What the ground puts on the right foot.</param>
+public sealed record BowDiagram(int Bow, string Code, string Words, ImmutableArray<BowDiagramPoint> Points, FootReaction LeftFoot, FootReaction RightFoot);
+
+/// <summary>A node of a bow under load. Forces are those of the chord after it; at the last node those of the chord before it.</summary>
+/// <param name="Place">Where it stands, on the middle of the tube.</param>
+/// <param name="MovedAcross">How far it moves to the right.</param>
+/// <param name="MovedUp">How far it moves up.</param>
+/// <param name="Axial">Axial force; tension positive.</param>
+/// <param name="Shear">Shear force.</param>
+/// <param name="Moment">Bending moment; positive when it stretches the inside of the bow at the crown.</param>
+/// <param name="Utilisation">Demand over strength.</param>
+public sealed record BowDiagramPoint(PlanePoint Place, Length MovedAcross, Length MovedUp, Force Axial, Force Shear, Moment Moment, Ratio Utilisation);
+
+/// <summary>What the ground puts on a foot.</summary>
+/// <param name="Across">Force to the right.</param>
+/// <param name="Up">Force up; negative when the foot is pulled out of the ground.</param>
+/// <param name="Turning">Moment, from across to up.</param>
+public sealed record FootReaction(Force Across, Force Up, Moment Turning);

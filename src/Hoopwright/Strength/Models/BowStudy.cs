@@ -1,0 +1,202 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
+using Hoopwright.Frames;
+using Hoopwright.Geometry;
+using Hoopwright.Layout;
+using Hoopwright.Quantities;
+using Hoopwright.Strength.Loads;
+using Hoopwright.Strength.Steel;
+
+namespace Hoopwright.Strength.Models;
+
+/// <summary>Puts the bows of one tunnel through all its loads.</summary>
+internal sealed class BowStudy
+{
+    // Snow and wind beyond anything on record: 20 kPa of ground snow; a gust of about 125 m/s.
+    private const double MostSnowPa = 20_000, MostWindPa = 10_000;
+
+    private const int MostTerms = 16;
+
+    private readonly TunnelLoads _loads;
+    private readonly BowSteel _steel;
+    private readonly FootRange _feet;
+    private readonly BowCases _cases;
+    private readonly BowRow _row;
+    private readonly ImmutableArray<BowPlace> _places;
+    private readonly ImmutableArray<BowTrial> _taken;
+    private readonly ImmutableArray<BowTrial> _weak;
+    private readonly ImmutableArray<BowTrial> _strong;
+
+    internal BowStudy(Tunnel tunnel, TunnelLoads loads, BowSteel steel, FootRange feet)
+    {
+        (_loads, _steel, _feet) = (loads, steel, feet);
+        _cases = new BowCases(loads);
+        _row = BowRow.Of(tunnel, steel);
+        _places = Distinct(_row.Places, loads);
+        _taken = Trials(feet.Taken);
+        _weak = feet.Least == feet.Taken ? _taken : Trials(feet.Least);
+        _strong = feet.Most == feet.Taken ? _taken : Trials(feet.Most);
+    }
+
+    /// <summary>Everything found.</summary>
+    internal StrengthReport Report()
+    {
+        // Combinations that ask the same of every bow are tried once; the first of them is named.
+        LoadedCase[] atSite = [.. _cases.AtSite().DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
+        bool entered = _loads.GroundSnow is not null || _loads.Wind is not null;
+        (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = entered
+            ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => each.Verdict.Utilisation)]
+            : [];
+        double most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
+        double atWorst = most <= 1 && entered ? AtWorst(atSite) : most;
+        StrengthVerdict verdict = (entered, most, atWorst) switch
+        {
+            (false, _, _) => StrengthVerdict.NothingEntered,
+            (_, > 1, _) => StrengthVerdict.DoesNotStand,
+            (_, _, > 1) => StrengthVerdict.Marginal,
+            _ => StrengthVerdict.Stands,
+        };
+        return new StrengthReport
+        {
+            Loads = _loads,
+            NotChecked = null,
+            Verdict = verdict,
+            Says = Say(verdict),
+            Steel = _steel.Grade.Name,
+            Yield = new PressureRange(Pa(_steel.Grade.LeastYieldPa), Pa(_steel.Grade.YieldPa), Pa(_steel.Grade.MostYieldPa)),
+            Feet = _feet.Words,
+            Limits = [.. new[] { StrengthLevel.Code, StrengthLevel.Storm }.SelectMany(level => new[] { Limit(LoadScale.Snow, level), Limit(LoadScale.WindSpeedSquared, level) }).OfType<StrengthLimit>()],
+            Combinations = [.. stands.Select(each => each.Strength)],
+            Worst = stands.Length > 0 && !stands[0].Verdict.Buckles ? Diagram(stands[0].Case, stands[0].Bow, stands[0].Lean) : null,
+            Diagnostics = Diagnostics(verdict, stands.Length > 0 ? stands[0].Strength : null),
+        };
+    }
+
+    private static ImmutableArray<BowPlace> Distinct(ImmutableArray<BowPlace> all, TunnelLoads loads)
+    {
+        // The end bows stand against their posts: they are looked at with the whole row.
+        ImmutableArray<BowPlace> inner = all.Length > 2 ? [.. all.Skip(1).SkipLast(1)] : all;
+        return [.. inner.DistinctBy(place => (Math.Round(place.FilmWidthM, 9), place.Tie is null, string.Join(';', loads.Cases.SelectMany(load => load.Surfaces).Where(surface => !surface.ByLength.IsEmpty)
+            .Select(surface => surface.FactorBetween(Length.FromMetres(place.FilmFromM), Length.FromMetres(place.FilmToM)).Value.ToString("F9", System.Globalization.CultureInfo.InvariantCulture)))))];
+    }
+
+    private ImmutableArray<BowTrial> Trials(PlanarFoot foot) =>
+        [.. _places.Select(place => new BowTrial(_row.Mesh, place, _steel, foot, _loads.Cases, _row.BetweenPurlinsM))];
+
+    private static (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean) Stand(LoadedCase each, ImmutableArray<BowTrial> bows, BowSteel steel)
+    {
+        (BowVerdict Verdict, BowTrial Bow, int Lean) worst = (new BowVerdict(-1, false, 0, false, default, 0), bows[0], 0);
+        Span<BowTerm> room = stackalloc BowTerm[MostTerms];
+        foreach (BowTrial bow in bows)
+        {
+            foreach (int lean in bow.LeansOf(each.At(0, room)))
+            {
+                BowVerdict verdict = bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, steel);
+                if (verdict.Utilisation > worst.Verdict.Utilisation)
+                    worst = (verdict, bow, lean);
+            }
+        }
+        (Length across, Length up) = Spot(worst.Bow.Mesh, worst.Verdict);
+        var strength = new CombinationStrength(
+            each.Code, each.Words, double.IsFinite(worst.Verdict.Utilisation) ? Ratio.FromValue(worst.Verdict.Utilisation) : null, worst.Bow.Place.Number, across, up, Governs(worst.Verdict),
+            double.IsFinite(worst.Verdict.BucklingFactor) ? Ratio.FromValue(worst.Verdict.BucklingFactor) : null);
+        return (strength, worst.Verdict, each, worst.Bow, worst.Lean);
+    }
+
+    private double AtWorst(LoadedCase[] atSite)
+    {
+        BowSteel weak = _steel with { Grade = _steel.Grade.WithYield(_steel.Grade.LeastYieldPa) };
+        return new[] { _weak, _strong }.Distinct().SelectMany(bows => atSite.Select(each => Stand(each, bows, weak).Verdict.Utilisation)).DefaultIfEmpty(0).Max();
+    }
+
+    private StrengthLimit? Limit(LoadScale scale, StrengthLevel level)
+    {
+        ImmutableArray<LoadedCase> cases = [.. _cases.Scaled(scale, level)];
+        double mostPa = scale == LoadScale.Snow ? MostSnowPa : MostWindPa;
+        BowLimit taken = Find(_taken, _steel.Grade.YieldPa);
+        if (taken.Case is not { } governing) return null;
+        double[] others = [.. new[] { _weak, _taken, _strong }.Distinct().SelectMany(bows => new[] { Find(bows, _steel.Grade.LeastYieldPa), Find(bows, _steel.Grade.MostYieldPa) }).Select(limit => Math.Min(limit.ReferencePa, mostPa))];
+        double leastPa = Math.Min(taken.ReferencePa, others.Min()), greatestPa = Math.Max(taken.ReferencePa, others.Max());
+        (Length across, Length up) = Spot(_row.Mesh, taken.Verdict);
+        return new StrengthLimit
+        {
+            Level = level,
+            GroundSnow = scale == LoadScale.Snow ? new PressureRange(Pa(leastPa), Pa(taken.ReferencePa), Pa(greatestPa)) : null,
+            Wind = scale == LoadScale.Snow ? null : new SpeedRange(_loads.WindOf(Pa(leastPa)), _loads.WindOf(Pa(taken.ReferencePa)), _loads.WindOf(Pa(greatestPa))),
+            RoofSnow = scale == LoadScale.Snow ? Pa(_loads.Case(governing.Code).Surfaces.Max(surface => surface.PlanGravity.Greatest.Pascals) * taken.ReferencePa) : null,
+            CaseCode = governing.Code,
+            CaseWords = governing.Words,
+            Bow = taken.Place,
+            Across = across,
+            Up = up,
+            Governs = Governs(taken.Verdict),
+        };
+
+        BowLimit Find(ImmutableArray<BowTrial> bows, double yieldPa) =>
+            LimitFinder.Find(bows, cases, mostPa, DesignMethod.Lrfd, _steel, _steel.Grade.WithYield(yieldPa));
+    }
+
+    private BowDiagram Diagram(LoadedCase each, BowTrial bow, int lean)
+    {
+        Span<BowTerm> room = stackalloc BowTerm[MostTerms];
+        bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, _steel);
+        BowVerdict verdict = bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, _steel);
+        var points = ImmutableArray.CreateBuilder<BowDiagramPoint>();
+        for (int node = 0; node < bow.Mesh.AlongM.Length; node++)
+        {
+            bool last = node == bow.Mesh.Chords;
+            MemberForces forces = bow.ForcesAt(last ? node - 1 : node, last);
+            double utilisation = TubeCheck.Of(verdict.Check.Strength, forces).Utilisation;
+            points.Add(new BowDiagramPoint(
+                new PlanePoint(Length.FromMetres(bow.Mesh.XM[node]), Length.FromMetres(bow.Mesh.ZM[node])),
+                Length.FromMetres(bow.Bow.Movement[3 * node]), Length.FromMetres(bow.Bow.Movement[(3 * node) + 1]),
+                Force.FromNewtons(forces.AxialN), Force.FromNewtons(forces.ShearZN), Moment.FromNewtonMetres(forces.MomentYNm), Ratio.FromValue(utilisation)));
+        }
+        return new BowDiagram(bow.Place.Number, each.Code, each.Words, points.ToImmutable(), Reaction(bow, right: false), Reaction(bow, right: true));
+    }
+
+    private static FootReaction Reaction(BowTrial bow, bool right)
+    {
+        (double acrossN, double upN, double momentNm) = bow.Bow.Reaction(right, bow.Applied);
+        return new FootReaction(Force.FromNewtons(acrossN), Force.FromNewtons(upN), Moment.FromNewtonMetres(momentNm));
+    }
+
+    private static (Length Across, Length Up) Spot(BowMesh mesh, BowVerdict verdict)
+    {
+        int node = verdict.Chord + (verdict.AtEnd ? 1 : 0);
+        return (Length.FromMetres(mesh.XM[node]), Length.FromMetres(mesh.ZM[node]));
+    }
+
+    private static string Governs(BowVerdict verdict) => verdict.Buckles ? "the bow buckles in its plane" : verdict.Check.Governs;
+
+    private static Pressure Pa(double pascals) => Pressure.FromPascals(pascals);
+
+    private string Say(StrengthVerdict verdict)
+    {
+        string missing = (_loads.GroundSnow, _loads.Wind) switch
+        {
+            (null, null) => "The plan gives no ground snow and no wind, so only what the bows stand is worked out.",
+            (null, _) => " No ground snow is given, so snow is not in this.",
+            (_, null) => " No wind is given, so wind is not in this.",
+            _ => "",
+        };
+        return verdict switch
+        {
+            StrengthVerdict.Stands => "On these assumptions the bows stand the entered loads." + missing,
+            StrengthVerdict.Marginal => "On these assumptions the bows are marginal under the entered loads: with the weakest steel or feet of the range they pass a limit." + missing,
+            StrengthVerdict.DoesNotStand => "On these assumptions the bows do not stand the entered loads." + missing,
+            StrengthVerdict.NothingEntered => missing,
+        };
+    }
+
+    private ImmutableArray<Diagnostic> Diagnostics(StrengthVerdict verdict, CombinationStrength? worst)
+    {
+        List<Diagnostic> found = [.. _loads.Diagnostics];
+        string? seen = worst is null ? null : worst.Utilisation is { } used ? FormattableString.Invariant($"{used.Value:0.00} of the strength under {worst.Words}") : $"buckles under {worst.Words}";
+        if (verdict == StrengthVerdict.DoesNotStand)
+            found.Add(new Diagnostic("strength.bow.does-not-stand", Severity.Warning, "frame", "On these assumptions the bows do not stand the entered loads.", seen, "closer bows, a tie, a heavier or stronger tube, or what a licensed engineer finds"));
+        if (verdict == StrengthVerdict.Marginal)
+            found.Add(new Diagnostic("strength.bow.marginal", Severity.Warning, "frame", "The bows are marginal under the entered loads: with the weakest steel or feet of the range they pass a limit.", seen, "the yield stress from the seller, or a stronger frame"));
+        return [.. found];
+    }
+}

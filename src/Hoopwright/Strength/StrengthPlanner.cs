@@ -1,0 +1,52 @@
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Strength.Loads;
+using Hoopwright.Strength.Models;
+using Hoopwright.Strength.Steel;
+
+namespace Hoopwright.Strength;
+
+/// <summary>Works out what a tunnel stands.</summary>
+public static class StrengthPlanner
+{
+    /// <summary>What it stands. Never throws for a tunnel that was laid out.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    public static StrengthReport Plan(Tunnel tunnel, Answers answers)
+    {
+        TunnelLoads loads = LoadPlanner.Plan(tunnel, answers);
+        LegBase foot = answers.Take("ground.legBase", StrengthDefaults.LegBaseOf(tunnel.Anchor), tunnel.Plan.Ground.LegBase);
+        FootRange feet = FootRange.Of(tunnel, foot, tunnel.Plan.Ground.LegBase is not null);
+        if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel)
+            return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
+        SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, answers);
+        return new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet).Report();
+    }
+
+    private static SteelGrade GradeOf(Tube tube, Answers answers)
+    {
+        SteelGrade unknown = SteelGrades.Unknown;
+        double yieldPa = answers.Take(
+            "frame.bowTube.yield", new Usual<Pressure>(Pressure.FromPascals(unknown.YieldPa), "Yield stress of the bows' steel; the seller states it.", unknown.Source, Matters: true), tube.Yield).Pascals;
+        if (tube.Yield is null) return unknown;
+        // A stated yield is what the mill promises at least: there is no weaker end to look at.
+        return unknown with { Name = "steel of the stated yield", YieldPa = yieldPa, LeastYieldPa = yieldPa, MostYieldPa = 1.2 * yieldPa, UltimatePa = Math.Max(yieldPa, 1.1 * yieldPa) };
+    }
+
+    private static StrengthReport NotChecked(TunnelLoads loads, FootRange feet, string reason) => new()
+    {
+        Loads = loads,
+        NotChecked = reason,
+        Verdict = StrengthVerdict.NothingEntered,
+        Says = reason,
+        Steel = "",
+        Yield = null,
+        Feet = feet.Words,
+        Limits = [],
+        Combinations = [],
+        Worst = null,
+        Diagnostics = [.. loads.Diagnostics, new Diagnostic("strength.not-checked", Severity.Warning, "frame.bowTube.material", reason, null, "steel tube")],
+    };
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
+using Hoopwright.Strength.Loads;
+
+namespace Hoopwright.Strength;
+
+/// <summary>What the tunnel stands, what gives way first, and on which assumptions.</summary>
+public sealed record StrengthReport
+{
+    /// <summary>Every load case and combination.</summary>
+    public required TunnelLoads Loads { get; init; }
+
+    /// <summary>Why the frame is not checked; null when it is.</summary>
+    public required string? NotChecked { get; init; }
+
+    /// <summary>How it stands the entered loads.</summary>
+    public required StrengthVerdict Verdict { get; init; }
+
+    /// <summary>The verdict in a sentence that does not overstate.</summary>
+    public required string Says { get; init; }
+
+    /// <summary>The steel that was taken, in words.</summary>
+    public required string Steel { get; init; }
+
+    /// <summary>Yield stress: least, taken, most of the range.</summary>
+    public required PressureRange? Yield { get; init; }
+
+    /// <summary>How the feet were taken, in words.</summary>
+    public required string Feet { get; init; }
+
+    /// <summary>Limits in snow and wind.</summary>
+    public required ImmutableArray<StrengthLimit> Limits { get; init; }
+
+    /// <summary>Every combination at the site, worst first; none when the plan gives no snow and no wind.</summary>
+    public required ImmutableArray<CombinationStrength> Combinations { get; init; }
+
+    /// <summary>Forces and movements under the worst combination; null when there is none, or when the bow buckles under it.</summary>
+    public required BowDiagram? Worst { get; init; }
+
+    /// <summary>What to look at again.</summary>
+    public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
+}
