@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hoopwright.Frames;
 
 /// <summary>
@@ -7,7 +9,8 @@ namespace Hoopwright.Frames;
 /// </summary>
 /// <remarks>
 /// Freedoms of a node: shift across (x), shift up (z), turn from x to z. Matrix and right-hand sides are kept as a chain of three-by-three
-/// blocks; each tie adds two outer products, brought in by the Woodbury formula. Not for use by two threads at once.
+/// blocks; each tie adds two outer products, brought in by the Woodbury formula. Not for use by two threads at once. Loops are compiled
+/// to the full at once: a command that runs for half a second would spend most of it in code not yet made fast.
 /// </remarks>
 internal sealed class PlanarBow
 {
@@ -100,6 +103,7 @@ internal sealed class PlanarBow
     /// <param name="spread">Six for each chord, in its own axes: what loads along it put on its held ends, with the sign of the load.</param>
     /// <param name="secondOrder">True to count what axial forces give or take, iterated to balance.</param>
     /// <param name="tolerance">Out-of-balance allowed, as a share of the greatest force.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal PlanarOutcome Solve(ReadOnlySpan<double> applied, ReadOnlySpan<double> spread, bool secondOrder, double tolerance = 1e-9)
     {
         Array.Clear(Movement);
@@ -129,6 +133,7 @@ internal sealed class PlanarBow
     /// <param name="most">Where to stop looking.</param>
     /// <param name="share">Error allowed, as a share of the factor.</param>
     /// <returns>The factor; positive infinity when it is over the most.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double BucklingFactor(double most = 1000, double share = 1e-4)
     {
         for (int at = 0; at < Chords; at++)
@@ -181,6 +186,7 @@ internal sealed class PlanarBow
         return greatest;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TakeAxial(ReadOnlySpan<double> spread)
     {
         for (int at = 0; at < Chords; at++)
@@ -201,6 +207,7 @@ internal sealed class PlanarBow
     }
 
     /// <summary>Finds all end forces at the present movements and axial forces, and the rest at the free freedoms.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double OutOfBalance(ReadOnlySpan<double> applied, ReadOnlySpan<double> spread, double scale)
     {
         applied.CopyTo(_rest);
@@ -260,6 +267,7 @@ internal sealed class PlanarBow
     }
 
     /// <summary>Forms and factors the matrix with a multiple of the present axial forces; false when the bow does not stand with them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Form(double times)
     {
         Array.Clear(_diagonal);
@@ -278,6 +286,7 @@ internal sealed class PlanarBow
         return Factor() && FormTies(times) && _negative == 0;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FormChord(int at, double times)
     {
         double l = _length[at], c = _cos[at], s = _sin[at], n = _axial[at] * times, e = _eiNm2[at] / l;
@@ -330,6 +339,7 @@ internal sealed class PlanarBow
     }
 
     // Diagonal blocks keep their lower half; an off-diagonal block becomes L = B·l⁻ᵀ·d⁻¹ and what it takes off the next is L·d·Lᵀ.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Factor()
     {
         Span<double> w = stackalloc double[9];
@@ -368,6 +378,7 @@ internal sealed class PlanarBow
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Back(double[] v)
     {
         double b0 = 0, b1 = 0, b2 = 0;

@@ -72,12 +72,24 @@ internal sealed class BowStudy
         };
     }
 
+    /// <summary>
+    /// The bows that can be the worst: of those alike in width and tie, the middle one, and for every load that changes along the
+    /// tunnel the one that gets most of it.
+    /// </summary>
     private static ImmutableArray<BowPlace> Distinct(ImmutableArray<BowPlace> all, TunnelLoads loads)
     {
         // The end bows stand against their posts: they are looked at with the whole row.
         ImmutableArray<BowPlace> inner = all.Length > 2 ? [.. all.Skip(1).SkipLast(1)] : all;
-        return [.. inner.DistinctBy(place => (Math.Round(place.FilmWidthM, 9), place.Tie is null, string.Join(';', loads.Cases.SelectMany(load => load.Surfaces).Where(surface => !surface.ByLength.IsEmpty)
-            .Select(surface => surface.FactorBetween(Length.FromMetres(place.FilmFromM), Length.FromMetres(place.FilmToM)).Value.ToString("F9", System.Globalization.CultureInfo.InvariantCulture)))))];
+        SurfaceLoad[] changing = [.. loads.Cases.SelectMany(load => load.Surfaces).Where(surface => !surface.ByLength.IsEmpty).DistinctBy(surface => string.Join(' ', surface.ByLength))];
+        HashSet<int> chosen = [];
+        foreach (var alike in inner.GroupBy(place => (Math.Round(place.FilmWidthM, 9), place.Tie is null)))
+        {
+            BowPlace[] places = [.. alike];
+            chosen.Add(places[places.Length / 2].Number);
+            foreach (SurfaceLoad surface in changing)
+                chosen.Add(places.MaxBy(place => Math.Round(surface.FactorBetween(Length.FromMetres(place.FilmFromM), Length.FromMetres(place.FilmToM)).Value, 9))!.Number);
+        }
+        return [.. inner.Where(place => chosen.Contains(place.Number))];
     }
 
     private ImmutableArray<BowTrial> Trials(PlanarFoot foot) =>
@@ -106,7 +118,17 @@ internal sealed class BowStudy
     private double AtWorst(LoadedCase[] atSite)
     {
         BowSteel weak = _steel with { Grade = _steel.Grade.WithYield(_steel.Grade.LeastYieldPa) };
-        return new[] { _weak, _strong }.Distinct().SelectMany(bows => atSite.Select(each => Stand(each, bows, weak).Verdict.Utilisation)).DefaultIfEmpty(0).Max();
+        // It is enough to know whether any passes 1: the rest need not be tried.
+        double most = 0;
+        foreach (ImmutableArray<BowTrial> bows in new[] { _weak, _strong }.Distinct())
+        {
+            foreach (LoadedCase each in atSite)
+            {
+                most = Math.Max(most, Stand(each, bows, weak).Verdict.Utilisation);
+                if (most > 1) return most;
+            }
+        }
+        return most;
     }
 
     private StrengthLimit? Limit(LoadScale scale, StrengthLevel level)
@@ -115,8 +137,9 @@ internal sealed class BowStudy
         double mostPa = scale == LoadScale.Snow ? MostSnowPa : MostWindPa;
         BowLimit taken = Find(_taken, _steel.Grade.YieldPa);
         if (taken.Case is not { } governing) return null;
-        double[] others = [.. new[] { _weak, _taken, _strong }.Distinct().SelectMany(bows => new[] { Find(bows, _steel.Grade.LeastYieldPa), Find(bows, _steel.Grade.MostYieldPa) }).Select(limit => Math.Min(limit.ReferencePa, mostPa))];
-        double leastPa = Math.Min(taken.ReferencePa, others.Min()), greatestPa = Math.Max(taken.ReferencePa, others.Max());
+        double weakestPa = Math.Min(mostPa, Find(_weak, _steel.Grade.LeastYieldPa).ReferencePa), strongestPa = Math.Min(mostPa, Find(_strong, _steel.Grade.MostYieldPa).ReferencePa);
+        // Stiffer feet take more moment, so now and then the stiffer end is the weaker one.
+        double leastPa = Math.Min(taken.ReferencePa, Math.Min(weakestPa, strongestPa)), greatestPa = Math.Max(taken.ReferencePa, Math.Max(weakestPa, strongestPa));
         (Length across, Length up) = Spot(_row.Mesh, taken.Verdict);
         return new StrengthLimit
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Hoopwright.Frames;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Steel;
@@ -135,6 +136,7 @@ internal sealed class BowTrial
         return sum;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private BowVerdict Worst(TubeStrength strength, double factor)
     {
         var worst = new BowVerdict(-1, false, 0, false, default, factor);
@@ -157,6 +159,7 @@ internal sealed class BowTrial
         return new MemberForces(sign * _bow.EndForces[at], 0, sign * _bow.EndForces[at + 1], 0, sign * _bow.EndForces[at + 2], 0);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Gather(ReadOnlySpan<BowTerm> terms, int lean)
     {
         Array.Clear(_applied);
@@ -173,6 +176,7 @@ internal sealed class BowTrial
             _applied[3 * node] += lean * NotionalPart * Math.Max(0, _down[node]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Add(double[] sum, double[] part, double times)
     {
         for (int at = 0; at < sum.Length; at++)

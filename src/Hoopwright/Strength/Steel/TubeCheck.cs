@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Strength.Steel;
@@ -46,6 +47,7 @@ internal readonly record struct TubeCheck : ICheck
     internal MemberForces Forces { get; private init; }
 
     /// <summary>Meets strengths with forces.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static TubeCheck Of(in TubeStrength strength, in MemberForces forces)
     {
         double axial = forces.AxialN < 0 ? strength.Compression.Strength.RatioOf(-forces.AxialN) : strength.Tension.RatioOf(forces.AxialN);
