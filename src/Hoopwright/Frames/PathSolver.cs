@@ -54,7 +54,7 @@ internal sealed class PathSolver
         if (combination.Parts.Any(part => mesh.Model.LoadCases[part.LoadCase].Movements.Length > 0))
             yield return new("model.path.movement", Severity.Error, "combinations." + combination.Id, "A large-displacement run takes no forced movements of supports.", null, "loads only");
         if (mesh.Model.Analysis.Path is { Steps: < 1 or > 100_000 } path)
-            yield return new("model.path.steps", Severity.Error, "analysis.path.steps", "The number of steps is not one that can be walked.", path.Steps.ToString(System.Globalization.CultureInfo.InvariantCulture), "1 to 100000");
+            yield return new("model.path.steps", Severity.Error, "analysis.control.steps", "The number of steps is not one that can be walked.", path.Steps.ToString(System.Globalization.CultureInfo.InvariantCulture), "1 to 100000");
     }
 
     private PathRun? Run(FrameCombination combination, List<Diagnostic> found)

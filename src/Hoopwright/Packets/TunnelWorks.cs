@@ -26,7 +26,10 @@ public static class TunnelWorks
     /// <param name="reading">What came of reading it.</param>
     /// <param name="book">A price book whose prices come after those of the plan; null for none.</param>
     /// <param name="effort">How much work each cut list may take; null for as much as there is time for while someone is typing.</param>
-    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null)
+    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null) => Plan(reading, book, effort, withStrength: true);
+
+    /// <summary>The same with or without what the tunnel stands, which takes most of the time.</summary>
+    internal static PlannedTunnel Plan(PlanReading reading, Prices? book, CutEffort? effort, bool withStrength)
     {
         Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
         UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
@@ -42,13 +45,13 @@ public static class TunnelWorks
         if (layout.Tunnel is not { } tunnel || !reading.IsUsable)
             return planned with { Rules = answers.Rules, Diagnostics = InOrder(found, reading.IsUsable ? answers.Assumptions : []) };
 
-        StrengthReport strength = StrengthPlanner.Plan(tunnel, answers);
+        StrengthReport? strength = withStrength ? StrengthPlanner.Plan(tunnel, answers) : null;
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
         CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live);
         OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers, reading.Plan.Prices.Items.Length);
-        found.AddRange([.. strength.Diagnostics, .. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
+        found.AddRange([.. strength?.Diagnostics ?? [], .. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with
         {
             Tunnel = tunnel,

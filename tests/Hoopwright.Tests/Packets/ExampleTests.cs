@@ -81,7 +81,7 @@ public sealed class ExampleTests
     {
         PlannedTunnel planned = Work("round-14ft");
         foreach (string code in (string[])["loads.no-snow", "loads.no-wind", "assumed.site.frost-depth", "orders.prices.example", "assumed.strength"])
-            Assert.Contains(planned.Assumptions, found => found.Code == code);
+            Assert.Contains(planned.Diagnostics, found => found.Code == code);
     }
 
     [Fact]
