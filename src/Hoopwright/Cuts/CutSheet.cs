@@ -64,11 +64,11 @@ public sealed record CutSheet
             string sought = RankedBy switch
             {
                 CutRank.Price or CutRank.PriceWithGaps => "cost",
-                CutRank.Length => "length of stock, since none of it has a price",
+                CutRank.Length => "length (no price known)",
             };
             // Nothing can be told as a part of a bound of nothing.
             string sure = Proven ? "proven least " : LowerBound.Amount <= 0 ? "least found, not proven least, " : string.Create(CultureInfo.InvariantCulture, $"at most {Gap.Percent:0.#} % over the least possible ");
-            string joints = JoinsCompared == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"{(RankedBy == CutRank.Length ? "," : "")} for the joints chosen from {JoinsCompared} ways");
+            string joints = JoinsCompared == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" for the joints chosen from {JoinsCompared} ways");
             return sure + sought + joints;
         }
     }
@@ -79,7 +79,12 @@ public sealed record CutSheet
         get
         {
             string proof = Proof;
-            string gaps = RankedBy == CutRank.PriceWithGaps ? " Lengths without a price are counted at the dearest price by length of those that have one." : "";
+            string gaps = RankedBy switch
+            {
+                CutRank.Price => "",
+                CutRank.PriceWithGaps => " Lengths without a price are counted at the dearest price by length of those that have one.",
+                CutRank.Length => " Least length of stock was sought, since none of it has a price.",
+            };
             string ways = JoinsCompared == 1 ? "" :
                 $" The ways of placing the joints: whole stock pieces first, every choice of lengths or one main length, and equal pieces{(AllJoinsCompared ? "" : "; the least promising were left out")}.";
             return $"{char.ToUpperInvariant(proof[0])}{proof[1..]}.{gaps}{ways}";
