@@ -24,6 +24,7 @@ internal static class StrengthResults
         json.List("limits", strength.Limits, limit => Limit(json, limit));
         json.List("combinations", strength.Combinations, combination => Combination(json, combination));
         if (strength.Worst is { } worst) json.Group("worst", () => Diagram(json, worst));
+        if (strength.Row is { } row) json.Group("row", () => Row(json, row));
         json.List("loadCases", strength.Loads.Cases, load => Case(json, load));
         json.List("coefficients", strength.Loads.Coefficients, coefficient => Coefficient(json, coefficient));
     }
@@ -88,6 +89,22 @@ internal static class StrengthResults
             json.Moment("moment", point.Moment);
             json.Ratio("utilisation", point.Utilisation);
         });
+    }
+
+    private static void Row(ResultWriter json, RowStrength row)
+    {
+        if (row.SnowBucklingFactor is { } factor) json.Ratio("snowBucklingFactor", factor);
+        json.List("parts", row.Parts, part =>
+        {
+            json.Text("kind", part.Kind);
+            json.Text("member", part.MemberId);
+            json.Text("place", part.Place);
+            if (part.Utilisation is { } utilisation) json.Ratio("utilisation", utilisation);
+            json.Text("governs", part.Governs);
+            json.Text("words", part.Words);
+        });
+        json.Names("combinations", row.Combinations);
+        json.Names("buckles", row.Buckles);
     }
 
     private static void Foot(ResultWriter json, FootReaction foot)

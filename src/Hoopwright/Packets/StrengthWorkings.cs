@@ -42,6 +42,8 @@ internal static class StrengthWorkings
         Of("strength.worst.points[*].up", "node of the bow, on the middle of the tube", Citation.Geometry, Frame),
         .. new[] { "movedAcross", "movedUp", "axial", "shear", "moment" }.Select(name => Of("strength.worst.points[*]." + name, Analysis, Method, Frame)),
         Of("strength.worst.points[*].utilisation", "axial force ÷ its strength + moment ÷ its strength", Check, Frame),
+        Of("strength.row.snowBucklingFactor", "least multiple of the snow combination at which K + λ·K_G of the whole row in space loses its hold; members at 0.8 of their stiffness", Method, Frame),
+        Of("strength.row.parts[*].utilisation", "axial force ÷ its strength + moment ÷ its strength in the row in space; second-order, members at 0.8 of their stiffness, notional loads along the tunnel", Check, Frame),
         Of("strength.loadCases[*].coefficients[*].value", "by the formula beside it", Citation.FromMemory, ["loads"]),
         Of("strength.coefficients[*].value", "by the formula beside it", Citation.FromMemory, ["loads"]),
     ];

@@ -37,6 +37,9 @@ public sealed record StrengthReport
     /// <summary>Forces and movements under the worst combination; null when there is none, or when the bow buckles under it.</summary>
     public required BowDiagram? Worst { get; init; }
 
+    /// <summary>The whole row in space; null when neither snow nor wind is entered, or the frame is not checked.</summary>
+    public RowStrength? Row { get; init; }
+
     /// <summary>What to look at again.</summary>
     public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
 }

@@ -17,6 +17,7 @@ internal sealed class BowStudy
 
     private const int MostTerms = 16;
 
+    private readonly Tunnel _tunnel;
     private readonly TunnelLoads _loads;
     private readonly BowSteel _steel;
     private readonly FootRange _feet;
@@ -29,7 +30,7 @@ internal sealed class BowStudy
 
     internal BowStudy(Tunnel tunnel, TunnelLoads loads, BowSteel steel, FootRange feet)
     {
-        (_loads, _steel, _feet) = (loads, steel, feet);
+        (_tunnel, _loads, _steel, _feet) = (tunnel, loads, steel, feet);
         _cases = new BowCases(loads);
         _row = BowRow.Of(tunnel, steel);
         _places = Distinct(_row.Places, loads);
@@ -48,6 +49,8 @@ internal sealed class BowStudy
             ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => each.Verdict.Utilisation)]
             : [];
         double most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
+        RowStrength? row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, [.. _cases.AtSite()]) : null;
+        most = Math.Max(most, MostOf(row));
         double atWorst = most <= 1 && entered ? AtWorst(atSite) : most;
         StrengthVerdict verdict = (entered, most, atWorst) switch
         {
@@ -68,6 +71,7 @@ internal sealed class BowStudy
             Limits = [.. new[] { StrengthLevel.Code, StrengthLevel.Storm }.SelectMany(level => new[] { Limit(LoadScale.Snow, level), Limit(LoadScale.WindSpeedSquared, level) }).OfType<StrengthLimit>()],
             Combinations = [.. stands.Select(each => each.Strength)],
             Worst = stands.Length > 0 && !stands[0].Verdict.Buckles ? Diagram(stands[0].Case, stands[0].Bow, stands[0].Lean) : null,
+            Row = row,
             Diagnostics = Diagnostics(verdict, stands.Length > 0 ? stands[0].Strength : null),
         };
     }
@@ -194,20 +198,27 @@ internal sealed class BowStudy
 
     private static Pressure Pa(double pascals) => Pressure.FromPascals(pascals);
 
+    private static double MostOf(RowStrength? row) => row switch
+    {
+        null => 0,
+        { Buckles.IsEmpty: false } or { SnowBucklingFactor.Value: < 1 } => double.PositiveInfinity,
+        _ => row.Parts.Select(part => part.Utilisation?.Value ?? double.PositiveInfinity).DefaultIfEmpty(0).Max(),
+    };
+
     private string Say(StrengthVerdict verdict)
     {
         string missing = (_loads.GroundSnow, _loads.Wind) switch
         {
-            (null, null) => "The plan gives no ground snow and no wind, so only what the bows stand is worked out.",
+            (null, null) => "The plan gives no ground snow and no wind, so only what the inner bows stand is worked out.",
             (null, _) => " No ground snow is given, so snow is not in this.",
             (_, null) => " No wind is given, so wind is not in this.",
             _ => "",
         };
         return verdict switch
         {
-            StrengthVerdict.Stands => "On these assumptions the bows stand the entered loads." + missing,
-            StrengthVerdict.Marginal => "On these assumptions the bows are marginal under the entered loads: with the weakest steel or feet of the range they pass a limit." + missing,
-            StrengthVerdict.DoesNotStand => "On these assumptions the bows do not stand the entered loads." + missing,
+            StrengthVerdict.Stands => "On these assumptions the frame stands the entered loads." + missing,
+            StrengthVerdict.Marginal => "On these assumptions the frame is marginal under the entered loads: with the weakest steel or feet of the range it passes a limit." + missing,
+            StrengthVerdict.DoesNotStand => "On these assumptions the frame does not stand the entered loads." + missing,
             StrengthVerdict.NothingEntered => missing,
         };
     }
@@ -217,9 +228,9 @@ internal sealed class BowStudy
         List<Diagnostic> found = [.. _loads.Diagnostics];
         string? seen = worst is null ? null : worst.Utilisation is { } used ? FormattableString.Invariant($"{used.Value:0.00} of the strength under {worst.Words}") : $"buckles under {worst.Words}";
         if (verdict == StrengthVerdict.DoesNotStand)
-            found.Add(new Diagnostic("strength.bow.does-not-stand", Severity.Warning, "frame", "On these assumptions the bows do not stand the entered loads.", seen, "closer bows, a tie, a heavier or stronger tube, or what a licensed engineer finds"));
+            found.Add(new Diagnostic("strength.bow.does-not-stand", Severity.Warning, "frame", "On these assumptions the frame does not stand the entered loads.", seen, "closer bows, a tie, a heavier or stronger tube, or what a licensed engineer finds"));
         if (verdict == StrengthVerdict.Marginal)
-            found.Add(new Diagnostic("strength.bow.marginal", Severity.Warning, "frame", "The bows are marginal under the entered loads: with the weakest steel or feet of the range they pass a limit.", seen, "the yield stress from the seller, or a stronger frame"));
+            found.Add(new Diagnostic("strength.bow.marginal", Severity.Warning, "frame", "The frame is marginal under the entered loads: with the weakest steel or feet of the range it passes a limit.", seen, "the yield stress from the seller, or a stronger frame"));
         return [.. found];
     }
 }
