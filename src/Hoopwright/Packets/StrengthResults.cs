@@ -23,6 +23,7 @@ internal static class StrengthResults
         json.Text("feet", strength.Feet);
         json.List("limits", strength.Limits, limit => Limit(json, limit));
         json.List("combinations", strength.Combinations, combination => Combination(json, combination));
+        json.List("parts", strength.Parts, part => Part(json, part));
         if (strength.Worst is { } worst) json.Group("worst", () => Diagram(json, worst));
         if (strength.Row is { } row) json.Group("row", () => Row(json, row));
         json.List("loadCases", strength.Loads.Cases, load => Case(json, load));
@@ -69,6 +70,34 @@ internal static class StrengthResults
         json.Movement("up", combination.Up);
         json.Text("governs", combination.Governs);
         if (combination.BucklingFactor is { } factor) json.Ratio("bucklingFactor", factor);
+    }
+
+    private static void Part(ResultWriter json, PartStrength part)
+    {
+        json.Text("code", part.Code);
+        json.Text("kind", TunnelResults.Word(part.Kind));
+        json.Text("words", part.Words);
+        json.Text("where", part.Where);
+        json.Text("verdict", TunnelResults.Word(part.Verdict));
+        if (part.AtWeakest is { } weakest) json.Ratio("utilisationAtWeakest", weakest);
+        if (part.AtStrongest is { } strongest) json.Ratio("utilisationAtStrongest", strongest);
+        json.Text("governs", part.Governs);
+        json.Text("combination", part.LoadCode);
+        json.Text("combinationWords", part.LoadWords);
+        json.List("worked", part.Checks.SelectMany(check => check.Worked).Where(value => double.IsFinite(value.Value)), value =>
+        {
+            json.Text("symbol", value.Symbol);
+            json.Text("words", value.Says);
+            json.Ratio("value", Quantities.Ratio.FromValue(value.Value));
+            json.Text("unit", value.Unit);
+        });
+        json.List("formulas", part.Checks.SelectMany(check => check.Formulas), formula =>
+        {
+            json.Text("symbol", formula.Symbol);
+            json.Text("formula", formula.Text);
+            json.Text("unit", formula.Unit);
+            json.Text("source", formula.Source.ToString());
+        });
     }
 
     private static void Diagram(ResultWriter json, BowDiagram diagram)

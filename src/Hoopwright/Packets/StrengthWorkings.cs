@@ -15,6 +15,8 @@ internal static class StrengthWorkings
     private static readonly ImmutableArray<string> Site = ["site.groundSnow", "site.wind", "loads"];
     private static readonly ImmutableArray<string> Frame = ["frame.bowTube", "frame.bow", "frame.tie", "ground.legBase", "loads"];
 
+    private static readonly ImmutableArray<string> Parts = ["site.soilClass", "site.frostDepth", "ground", "ends", "cover", "loads"];
+
     /// <summary>Every working.</summary>
     public static ImmutableArray<Working> All { get; } =
     [
@@ -35,6 +37,9 @@ internal static class StrengthWorkings
         Of("strength.combinations[*].across", "place of the worst use, from the left ground line", Citation.Geometry, Frame),
         Of("strength.combinations[*].up", "place of the worst use, over the ground line", Citation.Geometry, Frame),
         Of("strength.combinations[*].bucklingFactor", "multiple of the axial forces at which the bow, weakened, loses its hold in its plane", Method, Frame),
+        Of("strength.parts[*].utilisationAtWeakest", "demand ÷ what is allowed, by the formulas beside it, with soil, wood or film at the lower end of what is known; for posts the forces of the feet, " + Analysis + ", under 1.6 times the allowable combinations and divided by it", Method, Parts),
+        Of("strength.parts[*].utilisationAtStrongest", "demand ÷ what is allowed, by the same formulas, with soil, wood or film at the upper end of what is known", Method, Parts),
+        Of("strength.parts[*].worked[*].value", "by the formulas beside it, at the lower end of what is known, in the unit beside it", Citation.FromMemory, Parts),
         Of("strength.worst.bow", "counted from the front end", Citation.CommonPractice, []),
         .. new[] { "leftFoot", "rightFoot" }.SelectMany(foot => new[] { "across", "up", "turning" }.Select(name => Of(
             $"strength.worst.{foot}.{name}", "what the ground puts on the foot: end forces of the first chord, " + Analysis, Method, Frame))),

@@ -4,6 +4,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Models;
+using Hoopwright.Strength.Parts;
 using Hoopwright.Strength.Steel;
 
 namespace Hoopwright.Strength;
@@ -22,7 +23,8 @@ public static class StrengthPlanner
         if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel)
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
         SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, answers);
-        return new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet).Report();
+        var study = new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
+        return TunnelParts.Join(study.Report(), tunnel, study, answers);
     }
 
     private static SteelGrade GradeOf(Tube tube, Answers answers)
@@ -46,6 +48,7 @@ public static class StrengthPlanner
         Feet = feet.Words,
         Limits = [],
         Combinations = [],
+        Parts = [],
         Worst = null,
         Diagnostics = [.. loads.Diagnostics, new Diagnostic("strength.not-checked", Severity.Warning, "frame.bowTube.material", reason, null, "steel tube")],
     };

@@ -34,6 +34,9 @@ public sealed record StrengthReport
     /// <summary>Every combination at the site, worst first; none when the plan gives no snow and no wind.</summary>
     public required ImmutableArray<CombinationStrength> Combinations { get; init; }
 
+    /// <summary>Posts and film under the worst that the loads of the site put on them; none when the plan gives no snow and no wind, or when the frame is not checked.</summary>
+    public required ImmutableArray<PartStrength> Parts { get; init; }
+
     /// <summary>Forces and movements under the worst combination; null when there is none, or when the bow buckles under it.</summary>
     public required BowDiagram? Worst { get; init; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hoopwright.Strength.Loads;
 
 namespace Hoopwright.Strength.Models;
@@ -16,8 +17,24 @@ internal sealed class BowCases
 
     /// <summary>Combinations at strength level whose every load the plan gives.</summary>
     internal IEnumerable<LoadedCase> AtSite() => _loads.Combinations
-        .Where(combination => combination.IsStrengthLevel && combination.Terms.All(term => IsKnown(Case(term))))
-        .Select(combination => new LoadedCase(combination.Code, combination.Words, [.. combination.Terms.Select(AtSite)], []));
+        .Where(combination => combination.IsStrengthLevel && combination.Terms.All(term => IsKnown(Case(term)))).Select(Loaded);
+
+    /// <summary>
+    /// Combinations that posts, wood and film are held against, whose every load the plan gives: those of allowable strength design, or
+    /// those at strength level where the standard has no others (EN 1990), which asks for more.
+    /// </summary>
+    internal ImmutableArray<LoadCombination> ForGround()
+    {
+        bool hasAllowable = _loads.Combinations.Any(combination => !combination.IsStrengthLevel);
+        return
+        [
+            .. _loads.Combinations.Where(combination => combination.IsStrengthLevel != hasAllowable && combination.Terms.All(term => IsKnown(Case(term))))
+                .Select(combination => hasAllowable ? combination : combination with { Words = combination.Words + " (at strength level: the standard has no other)" }),
+        ];
+    }
+
+    /// <summary>A combination with the loads of the site.</summary>
+    internal LoadedCase Loaded(LoadCombination combination) => new(combination.Code, combination.Words, [.. combination.Terms.Select(AtSite)], []);
 
     /// <summary>Loads in which one snow or one wind is looked for.</summary>
     /// <param name="scale">Snow or wind.</param>

@@ -39,6 +39,21 @@ internal sealed class BowStudy
         _strong = feet.Most == feet.Taken ? _taken : Trials(feet.Most);
     }
 
+    /// <summary>The combinations that they are tried on.</summary>
+    internal BowCases Cases => _cases;
+
+    /// <summary>What the feet put on their posts, those of the end bows as well, under the combinations that posts are held against.</summary>
+    /// <param name="softest">True for the softest feet of the range, false for the feet as they were taken.</param>
+    internal ImmutableArray<FootLoad> FootLoads(bool softest)
+    {
+        PlanarFoot foot = softest ? _feet.Least : _feet.Taken;
+        BowPlace[] ends = [.. _row.Places.Where(place => place == _row.Places[0] || place == _row.Places[^1]).Except(_places)];
+        ImmutableArray<LoadCombination> combinations = _cases.ForGround();
+        DesignMethod method = combinations.Any(each => each.IsStrengthLevel) ? DesignMethod.Lrfd : DesignMethod.Asd;
+        BowTrial[] bows = [.. softest ? _weak : _taken, .. ends.Select(place => new BowTrial(_row.Mesh, place, _steel, foot, _loads.Cases, _row.BetweenPurlinsM))];
+        return [.. FootLoad.Of(bows, [.. combinations.Select(_cases.Loaded)], DirectAnalysis.LoadLevel(method))];
+    }
+
     /// <summary>Everything found.</summary>
     internal StrengthReport Report()
     {
@@ -70,6 +85,7 @@ internal sealed class BowStudy
             Feet = _feet.Words,
             Limits = [.. new[] { StrengthLevel.Code, StrengthLevel.Storm }.SelectMany(level => new[] { Limit(LoadScale.Snow, level), Limit(LoadScale.WindSpeedSquared, level) }).OfType<StrengthLimit>()],
             Combinations = [.. stands.Select(each => each.Strength)],
+            Parts = [],
             Worst = stands.Length > 0 && !stands[0].Verdict.Buckles ? Diagram(stands[0].Case, stands[0].Bow, stands[0].Lean) : null,
             Row = row,
             Diagnostics = Diagnostics(verdict, stands.Length > 0 ? stands[0].Strength : null),

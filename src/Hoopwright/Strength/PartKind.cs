@@ -1,0 +1,14 @@
+namespace Hoopwright.Strength;
+
+/// <summary>What a part of the tunnel besides its bows is.</summary>
+public enum PartKind
+{
+    /// <summary>The posts in the ground that hold the bows.</summary>
+    GroundPost,
+
+    /// <summary>The wood posts of an end wall.</summary>
+    EndPost,
+
+    /// <summary>The film.</summary>
+    Film,
+}

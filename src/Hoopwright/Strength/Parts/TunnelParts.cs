@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Strength.Loads;
+using Hoopwright.Strength.Models;
+
+namespace Hoopwright.Strength.Parts;
+
+/// <summary>Puts posts and film beside the bows, and joins the verdicts.</summary>
+internal static class TunnelParts
+{
+    /// <summary>A report on the bows with the other parts in it; where the plan enters no snow and no wind it stays as it is.</summary>
+    /// <param name="bows">The report on the bows.</param>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="study">The bows.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    internal static StrengthReport Join(StrengthReport bows, Tunnel tunnel, BowStudy study, Answers answers)
+    {
+        if (bows.Verdict == StrengthVerdict.NothingEntered) return bows;
+        ImmutableArray<PartStrength> parts = Of(tunnel, bows.Loads, study, answers);
+        PartStrength? first = parts.OrderByDescending(part => part.Verdict == StrengthVerdict.DoesNotStand).ThenByDescending(part => Number(part.AtStrongest)).ThenByDescending(part => Number(part.AtWeakest))
+            .FirstOrDefault(part => part.Verdict != StrengthVerdict.Stands);
+        StrengthVerdict verdict = Worse(bows.Verdict, first?.Verdict ?? StrengthVerdict.Stands);
+        return bows with
+        {
+            Parts = parts,
+            Verdict = verdict,
+            Says = first is null ? bows.Says : $"{Say(verdict, bows.Verdict, first)} {bows.Says}",
+            Diagnostics = [.. bows.Diagnostics, .. parts.Where(part => part.Verdict != StrengthVerdict.Stands).Select(Told)],
+        };
+    }
+
+    private static ImmutableArray<PartStrength> Of(Tunnel tunnel, TunnelLoads loads, BowStudy study, Answers answers)
+    {
+        var ground = SiteGround.Of(tunnel, answers);
+        ImmutableArray<LoadCombination> combinations = study.Cases.ForGround();
+        PartStrength? film = FilmPart.Of(tunnel, loads, combinations);
+        return
+        [
+            .. GroundPostParts.Of(tunnel, ground, study.FootLoads(softest: false), study.FootLoads(softest: true)),
+            .. EndPostParts.Of(tunnel, ground, loads, combinations, answers),
+            .. film is null ? [] : new[] { film },
+        ];
+    }
+
+    private static StrengthVerdict Worse(StrengthVerdict one, StrengthVerdict other) => (one, other) switch
+    {
+        (StrengthVerdict.DoesNotStand, _) or (_, StrengthVerdict.DoesNotStand) => StrengthVerdict.DoesNotStand,
+        (StrengthVerdict.Marginal, _) or (_, StrengthVerdict.Marginal) => StrengthVerdict.Marginal,
+        _ => one,
+    };
+
+    private static string Say(StrengthVerdict verdict, StrengthVerdict bows, PartStrength first)
+    {
+        string named = $"{first.Words} ({first.Governs})";
+        return (verdict, first.Verdict) switch
+        {
+            (StrengthVerdict.DoesNotStand, StrengthVerdict.DoesNotStand) => bows == StrengthVerdict.DoesNotStand
+                ? $"The tunnel does not stand the entered loads on these assumptions. Past its limit besides the bows: {named}."
+                : $"The tunnel does not stand the entered loads on these assumptions. What fails first: {named}.",
+            (StrengthVerdict.DoesNotStand, _) => $"The tunnel does not stand the entered loads on these assumptions. Marginal besides the bows: {named}.",
+            _ => $"The tunnel is marginal under the entered loads on these assumptions. At the lower end of what is known it passes a limit: {named}.",
+        };
+    }
+
+    private static Diagnostic Told(PartStrength part)
+    {
+        bool fails = part.Verdict == StrengthVerdict.DoesNotStand;
+        string sentence = fails
+            ? $"On these assumptions this does not stand the entered loads: {part.Words} ({part.Governs})."
+            : $"This is marginal under the entered loads, past its limit at the lower end of what is known: {part.Words} ({part.Governs}).";
+        string seen = $"{Seen(part.AtStrongest)} to {Seen(part.AtWeakest)} of what is allowed, {part.Where}, under {part.LoadWords}";
+        const string DeeperPosts = "deeper posts, concrete, closer bows, a soil test or a pull test on site";
+        const string MorePosts = "more or larger posts, deeper feet, or wood of a known kind and grade";
+        const string Film = "thicker film, ropes over it, or taking it off before such a storm";
+        (string code, string path, string would) = part.Kind switch
+        {
+            PartKind.GroundPost => fails ? ("strength.post.does-not-stand", "ground", DeeperPosts) : ("strength.post.marginal", "ground", DeeperPosts),
+            PartKind.EndPost => fails ? ("strength.end-post.does-not-stand", "ends", MorePosts) : ("strength.end-post.marginal", "ends", MorePosts),
+            PartKind.Film => fails ? ("strength.film.does-not-stand", "cover", Film) : ("strength.film.marginal", "cover", Film),
+        };
+        return new Diagnostic(code, Severity.Warning, path, sentence, seen, would);
+    }
+
+    private static string Seen(Ratio? utilisation) => utilisation is { } used ? FormattableString.Invariant($"{used.Value:0.00}") : "beyond all";
+
+    private static double Number(Ratio? utilisation) => utilisation?.Value ?? double.PositiveInfinity;
+}
