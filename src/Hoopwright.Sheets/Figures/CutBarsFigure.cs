@@ -4,6 +4,7 @@ using Hoopwright.Cuts;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Pages;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -11,7 +12,7 @@ namespace Hoopwright.Sheets.Figures;
 /// <summary>Cut lists as bars to scale, longest first, with the number that is written on each piece.</summary>
 internal static class CutBarsFigure
 {
-    private const double PitchMm = 12.5, BarMm = 6.4, LabelMm = 46;
+    private const double PitchMm = 12.5, BarMm = 6.4, LabelMm = 46, HeadingLeadMm = 4.6;
 
     /// <summary>Sheets of bars, item after item; an item with many patterns goes on over several sheets.</summary>
     public static ImmutableArray<(string Name, Func<string, Drawing> Draw)> Sheets(CutSheets cuts, FigureSheet sheet)
@@ -60,10 +61,20 @@ internal static class CutBarsFigure
             (CutSheet item, CutBar? first, int times) = rows[row];
             Length top = -pitch * row;
             if (first is not null) Row(figure, first, times, top, high, sheet, item);
-            else figure.On("headings").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-LabelMm + 3, BarMm * 0.9), $"{item.Name}: {item.Proof}", weight: LetterWeight.Bold));
+            else Heading(figure, item, top, builder.Room.WidthMm - 8);
         }
         return builder.Build();
     }
+
+    /// <summary>The item and what is proven of its cut list, over as many lines as it takes; two have room over the first bar.</summary>
+    private static void Heading(Figure figure, CutSheet item, Length top, double widthMm) => figure.On("headings").OnPaper((view, pen) =>
+    {
+        double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
+        ImmutableArray<string> lines = TextSetter.Lines($"{item.Name}: {item.Proof}", widthMm, emMm, LetterWeight.Bold);
+        SheetPoint last = view.At(At(Length.Zero, top)).Moved(0, BarMm * (lines.Length > 1 ? 1.4 : 0.9));
+        for (int line = 0; line < lines.Length; line++)
+            pen.Text(new SheetPoint(view.At(At(Length.Zero, top)).XMm - LabelMm + 3, last.YMm - ((lines.Length - 1 - line) * HeadingLeadMm)), lines[line], weight: LetterWeight.Bold);
+    });
 
     private static void Row(Figure figure, CutBar bar, int times, Length top, Length high, FigureSheet sheet, CutSheet item)
     {

@@ -6,18 +6,20 @@ using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
+using Hoopwright.Strength;
 
 namespace Hoopwright.Sheets.Figures;
 
 /// <summary>The drawings of a tunnel, in the order of the packet.</summary>
 public static class TunnelFigures
 {
-    /// <summary>Set-out, bow, sides, ends, door leaves, film and cut lists.</summary>
+    /// <summary>Set-out, bow, sides, ends, door leaves, strength, film and cut lists.</summary>
     /// <param name="tunnel">What to draw.</param>
     /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
     /// <param name="cuts">Cut lists; null leaves them out.</param>
+    /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
     /// <param name="sheet">Paper, names and units.</param>
-    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, FigureSheet sheet)
+    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet)
     {
         List<(string Name, Func<FigureSheet, string, Drawing> Draw)> wanted =
         [
@@ -32,6 +34,12 @@ public static class TunnelFigures
             wanted.Add((end.Name + "-end", (on, number) => EndFigure.Draw(tunnel, on, number, end)));
             foreach (DoorOpening door in end.Doors.Where(door => !door.Leaves.IsEmpty))
                 wanted.Add((door.Id + "-leaf", (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
+        }
+        if (strength is not null)
+        {
+            ImmutableArray<ShownLoad> shown = ShownLoad.Of(strength);
+            if (!shown.IsEmpty) wanted.Add(("strength-loads", (on, number) => StrengthLoadsFigure.Draw(tunnel, strength, shown, on, number)));
+            if (strength.Worst is { } worst) wanted.Add(("strength-bow", (on, number) => StrengthBowFigure.Draw(worst, strength, on, number)));
         }
         if (film is not null)
         {

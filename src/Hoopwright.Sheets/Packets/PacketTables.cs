@@ -34,6 +34,7 @@ internal sealed class PacketTables
         Stages = PacketTableMaker.Stages(orders);
         Cuts = [.. cuts.Sheets.Select(make.Cuts)];
         Rules = make.Rules();
+        Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
     }
 
     /// <summary>Marks along both side strings.</summary>
@@ -75,7 +76,10 @@ internal sealed class PacketTables
     /// <summary>Every rule and value used.</summary>
     public Table Rules { get; }
 
+    /// <summary>What the tunnel stands; null when it was not worked out.</summary>
+    public StrengthTables? Strength { get; }
+
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Takeoff, .. Orders, Stages, .. Cuts, Rules];
+        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules];
 }

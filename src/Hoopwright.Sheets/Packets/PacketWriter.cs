@@ -57,7 +57,7 @@ public static class PacketWriter
     private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units));
+        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units));
     }
 
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];
@@ -92,6 +92,7 @@ public static class PacketWriter
         book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         book.Chapter("Takeoff").Table(tables.Takeoff);
+        if (planned.Strength is { } strength && tables.Strength is { } stands) StrengthChapter.Set(book, strength, stands);
         book.Chapter("Rules and sources").Table(tables.Rules);
         foreach (TunnelFigure figure in figures) book.Figure(figure.Drawing);
         return book.Pages();
@@ -111,8 +112,8 @@ public static class PacketWriter
             TableRow.Of("Film rolls", string.Join(", ", planned.Film!.Rolls.Select(roll => $"{TapeText.Of(roll.Offer.Width, units)} × {TapeText.Of(roll.Offer.Length, units)}"))),
             TableRow.Of("Materials", $"{orders.Total} {orders.Currency}{(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $", without {orders.Unpriced} lines that have no price") : "")}"),
         ]));
-        book.Caution("What this plan does not tell",
-            "Whether the frame stands your snow and wind is not worked out here. The maker of the frame or a licensed engineer decides, by the loads that your building office gives. Local codes come first. Common practice and values from memory are marked as such in 'Rules and sources'.");
+        StrengthChapter.Summarise(book, planned.Strength);
+        book.Paragraph("Common practice and values from memory are marked as such in 'Rules and sources'.");
         ImmutableArray<Diagnostic> warnings = [.. planned.Diagnostics.Where(each => each.Severity == Severity.Warning)];
         if (!warnings.IsEmpty) book.Heading("Look at these again").Points(warnings.Select(each => $"{each.Message} {(each.Seen is { } seen ? $"Seen: {seen}. " : "")}{(each.Accepted is { } would ? $"Would do: {would}. " : "")}({each.Path})"));
         book.Heading("Assumptions to confirm").Points(planned.Assumptions.Select(each => $"{each.Message} Taken: {each.Accepted}. ({each.Path})"));

@@ -37,7 +37,7 @@ public sealed record StrengthReport
     /// <summary>Posts and film under the worst that the loads of the site put on them; none when the plan gives no snow and no wind, or when the frame is not checked.</summary>
     public required ImmutableArray<PartStrength> Parts { get; init; }
 
-    /// <summary>Forces and movements under the worst combination; null when there is none, or when the bow buckles under it.</summary>
+    /// <summary>Forces and movements under the worst combination of those that the bow carries without buckling; null when there is none.</summary>
     public required BowDiagram? Worst { get; init; }
 
     /// <summary>The whole row in space; null when neither snow nor wind is entered, or the frame is not checked.</summary>

@@ -12,7 +12,7 @@ public sealed class KeptFigureTests
     {
         PlannedTunnel planned = TunnelWorks.Plan(SamplePlans.Example("gothic-26ft"));
         (double widthMm, double heightMm) = Paper.Letter.DrawingSize(landscape: true);
-        return TunnelFigures.Of(planned.Tunnel!, null, null, new FigureSheet(widthMm, heightMm, planned.Plan.Name!, "2026-03-01", planned.Units))
+        return TunnelFigures.Of(planned.Tunnel!, null, null, null, new FigureSheet(widthMm, heightMm, planned.Plan.Name!, "2026-03-01", planned.Units))
             .ToDictionary(figure => figure.Name[3..], StringComparer.Ordinal);
     });
 

@@ -106,6 +106,32 @@ public sealed class PacketTests
     }
 
     [Theory]
+    [InlineData("gothic-26ft")]
+    [InlineData("metric-9m")]
+    public void The_strength_sheets_carry_the_worst_use_and_both_feet_as_numbers(string name)
+    {
+        PlannedTunnel planned = Work(name);
+        var worst = planned.Strength!.Worst!;
+        Drawing bow = Figures(planned, Paper.A4).First(figure => figure.Name.EndsWith("strength-bow", StringComparison.Ordinal)).Drawing;
+        string[] texts = [.. bow.Marks.OfType<TextMark>().Select(text => text.Text)];
+        string used = planned.Strength.Combinations.First(each => each.Code == worst.Code).Utilisation!.Value.Value.ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Contains("worst: " + used, texts);
+        Assert.Contains(texts, text => text.StartsWith("left foot: " + TapeText.Of(Force.FromNewtons(Math.Abs(worst.LeftFoot.Up.Newtons)), planned.Units), StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.StartsWith("right foot: ", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text == TapeText.Of(Moment.FromNewtonMetres(worst.Points.Max(point => Math.Abs(point.Moment.NewtonMetres))), planned.Units));
+    }
+
+    [Fact]
+    public void The_strength_tables_go_out_as_files_and_the_caution_stands_on_two_pages()
+    {
+        PlannedTunnel planned = Work("gothic-26ft");
+        string[] names = [.. PacketWriter.Write(planned, Paper.Letter, Day).Select(file => file.Name)];
+        foreach (string expected in (string[])["limits", "combinations", "assumptions", "coefficients"])
+            Assert.Contains($"tables/strength-{expected}.csv", names);
+        Assert.Equal(2, PacketWriter.Pages(planned, Paper.Letter, Day).Count(page => page.Page.Marks.OfType<TextMark>().Any(text => text.Text.StartsWith("For planning and comparing only", StringComparison.Ordinal))));
+    }
+
+    [Theory]
     [InlineData("=1+1", "'=1+1")]
     [InlineData("@x", "'@x")]
     [InlineData("+x", "'+x")]
@@ -146,7 +172,7 @@ public sealed class PacketTests
     private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Paper paper)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(planned.Tunnel!, planned.Film, planned.Cuts, new FigureSheet(widthMm, heightMm, "tunnel", "2026-03-01", planned.Units));
+        return TunnelFigures.Of(planned.Tunnel!, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, "tunnel", "2026-03-01", planned.Units));
     }
 
     private static ImmutableArray<byte> File(ImmutableArray<PacketFile> files, string name) => files.First(file => file.Name == name).Bytes;

@@ -86,7 +86,7 @@ internal sealed class BowStudy
             Limits = [.. new[] { StrengthLevel.Code, StrengthLevel.Storm }.SelectMany(level => new[] { Limit(LoadScale.Snow, level), Limit(LoadScale.WindSpeedSquared, level) }).OfType<StrengthLimit>()],
             Combinations = [.. stands.Select(each => each.Strength)],
             Parts = [],
-            Worst = stands.Length > 0 && !stands[0].Verdict.Buckles ? Diagram(stands[0].Case, stands[0].Bow, stands[0].Lean) : null,
+            Worst = stands.FirstOrDefault(each => !each.Verdict.Buckles) is { Bow: { } bow } drawn ? Diagram(drawn.Case, bow, drawn.Lean) : null,
             Row = row,
             Diagnostics = Diagnostics(verdict, stands.Length > 0 ? stands[0].Strength : null),
         };

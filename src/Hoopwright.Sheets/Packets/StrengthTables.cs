@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Tables;
+using Hoopwright.Strength;
+using Hoopwright.Strength.Loads;
+
+namespace Hoopwright.Sheets.Packets;
+
+/// <summary>The tables about strength; none of results where the frame is not checked.</summary>
+internal sealed class StrengthTables
+{
+    private const int MostCombinations = 12;
+
+    private readonly StrengthReport report;
+    private readonly UnitSystem units;
+
+    /// <summary>Makes them all.</summary>
+    /// <param name="report">What the tunnel stands.</param>
+    /// <param name="units">Units of the packet.</param>
+    public StrengthTables(StrengthReport report, UnitSystem units)
+    {
+        (this.report, this.units) = (report, units);
+        Limits = report.Limits.IsEmpty ? null : MakeLimits();
+        Combinations = report.Combinations.IsEmpty ? null : MakeCombinations();
+        Row = report.Row is { Parts.IsEmpty: false } row ? MakeRow(row) : null;
+        Assumptions = MakeAssumptions();
+        Coefficients = MakeCoefficients();
+    }
+
+    /// <summary>Snow and wind at the limit; null when there are none.</summary>
+    public Table? Limits { get; }
+
+    /// <summary>The worst combinations at the site; null when there are none.</summary>
+    public Table? Combinations { get; }
+
+    /// <summary>The worst members of the whole row; null when it was not looked at.</summary>
+    public Table? Row { get; }
+
+    /// <summary>What was taken.</summary>
+    public Table Assumptions { get; }
+
+    /// <summary>Values that the loads were worked out with.</summary>
+    public Table Coefficients { get; }
+
+    /// <summary>Every table there is.</summary>
+    public ImmutableArray<Table> All => [.. new[] { Limits, Combinations, Row, Assumptions, Coefficients }.OfType<Table>()];
+
+    private Table MakeLimits() => new("strength-limits", "Snow and wind at which the first bow reaches its limit",
+        [new("Held against", 1.9), new("Least – taken – most", 2.6), new("Snow so heavy lies on the roof", 2.6), new("Load case", 2.6), new("Bow and place", 2.4), new("What governs", 3)],
+        [
+            .. report.Limits.Select(limit => TableRow.Of(
+                limit.Level switch { StrengthLevel.Code => "code: factored load", StrengthLevel.Storm => "a storm: load once" },
+                limit switch
+                {
+                    { GroundSnow: { } snow } => $"ground snow {Range(snow, each => TapeText.Of(each, units))}",
+                    { Wind: { } wind } => $"gust {TapeText.Of(wind.Least, units)} – {TapeText.Of(wind.Taken, units)} – {TapeText.Of(wind.Most, units)}",
+                    _ => "",
+                },
+                limit.RoofSnow is { } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Depth(depth.Depth)} {depth.Words}"))}" : "",
+                limit.CaseWords, Place(limit.Bow, limit.Across, limit.Up), limit.Governs)),
+        ]);
+
+    private Table MakeCombinations() => new("strength-combinations", string.Create(CultureInfo.InvariantCulture, $"The worst {Math.Min(MostCombinations, report.Combinations.Length)} of {report.Combinations.Length} combinations at the site"),
+        [new("Combination", 4.6), new("Used of the strength", 1.6, TextAlign.End), new("Buckles at, times the loads", 1.7, TextAlign.End), new("Bow and place", 2.6), new("What governs", 3)],
+        [
+            // A bow that buckles does so as a whole, at some part of the loads.
+            .. report.Combinations.Take(MostCombinations).Select(each => each.Utilisation is { } used
+                ? TableRow.Of(each.Words, Decimals(used), each.BucklingFactor is { } factor ? Decimals(factor) : "", Place(each.Bow, each.Across, each.Up), each.Governs)
+                : TableRow.Of(each.Words, "buckles", "under 1", string.Create(CultureInfo.InvariantCulture, $"bow {each.Bow}"), each.Governs)),
+        ]);
+
+    private static Table MakeRow(RowStrength row) => new("strength-row", "The whole row in space: the worst member of each kind",
+        [new("Kind", 1), new("Member", 1.6), new("Where", 2.2), new("Used of the strength", 1.5, TextAlign.End), new("What governs", 2.6), new("Combination", 4)],
+        [
+            .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words)),
+        ]);
+
+    private Table MakeAssumptions()
+    {
+        List<TableRow> rows = [];
+        if (report.Yield is { } yield)
+        {
+            rows.Add(TableRow.Of("Steel", report.Steel));
+            rows.Add(TableRow.Of("Yield stress, least – taken – most", Range(yield, each => TapeText.OfStress(each, units))));
+        }
+        rows.Add(TableRow.Of("Feet", report.Feet));
+        if (report.Row?.SnowBucklingFactor is { } factor) rows.Add(TableRow.Of("The row buckles in space at, times its worst snow", Decimals(factor)));
+        rows.Add(TableRow.Of("Ground snow", report.Loads.GroundSnow is { } snow ? TapeText.Of(snow, units) : "none given"));
+        rows.Add(TableRow.Of("Wind", report.Loads.Wind is { } wind ? TapeText.Of(wind, units) : "none given"));
+        rows.Add(TableRow.Of("Depths of snow", string.Join(", ", SnowDepth.Of(Pressure.FromKilopascals(1)).Select(each => $"{each.Words} snow {TapeText.Of(each.Density, units)}")) + $"; {SnowDepth.Source}, from memory: confirm with the current standard"));
+        return new Table("strength-assumptions", "What strength was worked out with", [new("What", 2), new("Taken", 5)], [.. rows]);
+    }
+
+    private Table MakeCoefficients()
+    {
+        string[] governing = [.. report.Limits.Select(limit => limit.CaseCode).Distinct()];
+        IEnumerable<Coefficient> used = report.Loads.Coefficients.Concat(report.Loads.Cases.Where(load => governing.Contains(load.Code)).SelectMany(load => load.Coefficients));
+        return new Table("strength-coefficients", "Values that the loads were worked out with",
+            [new("Symbol", 1.1), new("Value", 1.5, TextAlign.End), new("What it is for", 3), new("By", 3.4), new("From", 3.2), new("Mark", 2)],
+            [
+                .. used.Select(each => (each.Formula.Symbol, Value(each), each.Words, each.Formula.Text, each.Formula.Source.ToString(), each.NeedsConfirming ? "confirm with the current standard" : "")).Distinct()
+                    .Select(each => TableRow.Of(each.Symbol, each.Item2, each.Words, each.Text, each.Item5, each.Item6)),
+            ]);
+    }
+
+    private static string Value(Coefficient coefficient) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {coefficient.Formula.Unit}".Trim();
+
+    private static string Range(PressureRange range, Func<Pressure, string> write) => $"{write(range.Least)} – {write(range.Taken)} – {write(range.Most)}";
+
+    private static string Decimals(Ratio ratio) => ratio.Value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private string Place(int bow, Length across, Length up) => string.Create(CultureInfo.InvariantCulture, $"bow {bow}, {Rounded(across)} across, {Rounded(up)} up");
+
+    private string Depth(Length depth) => Rounded(depth);
+
+    // To the inch or the centimetre: nobody knows snow or a place of failure closer.
+    private string Rounded(Length length) => units switch
+    {
+        UnitSystem.UsCustomary => TapeText.FeetAndInches(length, 1),
+        UnitSystem.Metric => TapeText.WholeMillimetres(Length.FromMillimetres(Math.Round(length.Millimetres / 10) * 10)),
+    };
+}
