@@ -15,6 +15,9 @@ internal sealed class Terminal
     /// <summary>True when progress may be shown.</summary>
     public required bool Interactive { get; init; }
 
+    /// <summary>Asks long work to stop; Ctrl-C is heard besides it by the verbs that can stop in the middle.</summary>
+    public CancellationToken Stop { get; init; }
+
     public static Terminal OfProcess()
     {
         // NO_COLOR: any value but the empty one turns colour off (no-color.org).

@@ -141,6 +141,41 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void A_sweep_gives_the_same_bytes_on_one_core_on_two_and_when_it_goes_on_after_a_stop()
+    {
+        string kept = Path.Combine(folder, "kept.json");
+        string[] asked = ["sweep", Example("round-14ft"), "--vary", "frame.bowSpacing=5 ft,4 ft", "--vary", "frame.bowTube.wall=0.083 in,0.065 in", "--json"];
+        (int code, string one, string messages) = Run([.. asked, "--cores", "1"]);
+        Assert.Equal((ExitCode.Done, ""), (code, messages));
+        Assert.Equal(one, Run([.. asked, "--cores", "2"]).Output);
+
+        using var stopped = new StringWriter();
+        var terminal = new Terminal { Out = TextWriter.Null, Messages = stopped, Input = () => Stream.Null, Colour = false, Interactive = false, Stop = new CancellationToken(canceled: true) };
+        Assert.Equal(ExitCode.Done, CommandTree.Run([.. asked, "--resume", kept], terminal));
+        Assert.Contains("Stopped after 0 of 4 designs", stopped.ToString(), StringComparison.Ordinal);
+        Assert.Equal(one, Run([.. asked, "--resume", kept]).Output);
+        Assert.Equal(one, Run([.. asked, "--resume", kept]).Output);
+        (code, _, messages) = Run("sweep", Example("round-14ft"), "--vary", "frame.bowSpacing=3 ft", "--resume", kept);
+        Assert.Equal(ExitCode.InputErrors, code);
+        Assert.Contains("sweep.resume.other-sweep", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sweep_is_a_table_or_csv_and_names_what_cannot_be_varied()
+    {
+        (int code, string table, _) = Run("sweep", Example("round-14ft"), "--vary", "frame.bowSpacing=5 ft,4 ft", "--keep", "1");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("storm snow", table, StringComparison.Ordinal);
+        string csv = Run("sweep", Example("round-14ft"), "--vary", "frame.bowSpacing=5 ft,4 ft", "--csv").Output;
+        Assert.Equal(3, csv.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        (code, _, string messages) = Run("sweep", Example("round-14ft"), "--vary", "frame.bowSpacing=4");
+        Assert.Equal(ExitCode.InputErrors, code);
+        Assert.Contains("frame.bowSpacing", messages, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.WrongUsage, Run("sweep", Example("round-14ft"), "--vary", "frame.bowSpacing").Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("sweep", Example("round-14ft")).Code);
+    }
+
+    [Fact]
     public void Messages_carry_no_colour_unless_asked() => Assert.DoesNotContain('\u001b', Run("check", Example("wrong")).Output);
 
     public void Dispose() => Directory.Delete(folder, recursive: true);

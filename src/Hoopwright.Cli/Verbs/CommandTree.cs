@@ -49,6 +49,7 @@ internal static class CommandTree
         root.Subcommands.Add(ResultsVerb.Command(terminal));
         root.Subcommands.Add(ExplainVerb.Command(terminal));
         root.Subcommands.Add(PacketVerb.Command(terminal));
+        root.Subcommands.Add(SweepVerb.Command(terminal));
         root.Subcommands.Add(FrameVerb.Command(terminal));
         root.Subcommands.Add(SchemaVerb.Command(terminal));
         return root;

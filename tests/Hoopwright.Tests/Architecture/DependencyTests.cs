@@ -9,7 +9,7 @@ public sealed partial class DependencyTests
     private static readonly string[] Order =
     [
         "Quantities", "Sources", "Diagnostics", "Geometry", "Cutting", "Frames", "Plans", "Layout", "Strength", "Cover", "Takeoff", "Pricing", "Cuts", "Orders",
-        "Packets",
+        "Packets", "Sweeps",
     ];
 
     private static string Domain => Path.Combine(SamplePlans.Root, "src", "Hoopwright");
