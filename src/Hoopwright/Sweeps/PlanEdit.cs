@@ -10,7 +10,9 @@ internal static class PlanEdit
 {
     private static readonly JsonDocumentOptions Reading = new()
     {
-        AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip, AllowDuplicateProperties = false,
+        AllowTrailingCommas = true,
+        CommentHandling = JsonCommentHandling.Skip,
+        AllowDuplicateProperties = false,
     };
 
     /// <summary>The plan without comments; null when it is no group of fields.</summary>

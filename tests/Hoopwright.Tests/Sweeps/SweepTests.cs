@@ -132,6 +132,10 @@ public sealed class SweepTests
 
     private static SweptDesign Made(int number, StrengthVerdict? verdict, int? cost, double? snowPa) => new()
     {
-        Number = number, Values = [], Verdict = verdict, Cost = cost is { } given ? new Money(given) : null, StormSnow = snowPa is { } snow ? Pressure.FromPascals(snow) : null,
+        Number = number,
+        Values = [],
+        Verdict = verdict,
+        Cost = cost is { } given ? new Money(given) : null,
+        StormSnow = snowPa is { } snow ? Pressure.FromPascals(snow) : null,
     };
 }
