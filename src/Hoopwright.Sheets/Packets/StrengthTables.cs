@@ -13,6 +13,11 @@ internal sealed class StrengthTables
 {
     private const int MostCombinations = 12;
 
+    private static readonly ImmutableArray<(string Sign, string Name)> Greek =
+    [
+        ("α", "alpha"), ("β", "beta"), ("γ", "gamma"), ("δ", "delta"), ("η", "eta"), ("θ", "theta"), ("λ", "lambda"), ("μ", "µ"), ("ρ", "rho"), ("σ", "sigma"), ("φ", "phi"), ("ψ", "psi"), ("ω", "omega"),
+    ];
+
     private readonly StrengthReport report;
     private readonly UnitSystem units;
 
@@ -103,9 +108,12 @@ internal sealed class StrengthTables
             [new("Symbol", 1.1), new("Value", 1.5, TextAlign.End), new("What it is for", 3), new("By", 3.4), new("From", 3.2), new("Mark", 2)],
             [
                 .. used.Select(each => (each.Formula.Symbol, Value(each), each.Words, each.Formula.Text, each.Formula.Source.ToString(), each.NeedsConfirming ? "confirm with the current standard" : "")).Distinct()
-                    .Select(each => TableRow.Of(each.Symbol, each.Item2, each.Words, each.Text, each.Item5, each.Item6)),
+                    .Select(each => TableRow.Of(Plain(each.Symbol), each.Item2, Plain(each.Words), Plain(each.Text), each.Item5, each.Item6)),
             ]);
     }
+
+    /// <summary>Greek letters by their names: the lettering has none but µ.</summary>
+    private static string Plain(string text) => Greek.Aggregate(text, (plain, letter) => plain.Replace(letter.Sign, letter.Name, StringComparison.Ordinal));
 
     private static string Value(Coefficient coefficient) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {coefficient.Formula.Unit}".Trim();
 
