@@ -13,6 +13,11 @@ internal sealed class StrengthTables
 {
     private const int MostCombinations = 12;
 
+    private static readonly ImmutableArray<(string Sign, string Name)> Greek =
+    [
+        ("α", "alpha"), ("β", "beta"), ("γ", "gamma"), ("δ", "delta"), ("η", "eta"), ("θ", "theta"), ("λ", "lambda"), ("μ", "µ"), ("ρ", "rho"), ("σ", "sigma"), ("φ", "phi"), ("ψ", "psi"), ("ω", "omega"),
+    ];
+
     private readonly StrengthReport report;
     private readonly UnitSystem units;
 
@@ -54,16 +59,18 @@ internal sealed class StrengthTables
                 limit.Level switch { StrengthLevel.Code => "code: factored load", StrengthLevel.Storm => "a storm: load once" },
                 limit switch
                 {
+                    { GroundSnow.Taken.Pascals: < 1 } => "no snow at all: what hangs and weighs on it passes the limit already",
+                    { Wind.Taken.MetresPerSecond: < 0.5 } => "no wind at all: what hangs and weighs on it passes the limit already",
                     { GroundSnow: { } snow } => $"ground snow {Range(snow, each => TapeText.Of(each, units))}",
                     { Wind: { } wind } => $"gust {TapeText.Of(wind.Least, units)} – {TapeText.Of(wind.Taken, units)} – {TapeText.Of(wind.Most, units)}",
                     _ => "",
                 },
-                limit.RoofSnow is { } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Depth(depth.Depth)} {depth.Words}"))}" : "",
+                limit.RoofSnow is { Pascals: >= 1 } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Depth(depth.Depth)} {depth.Words}"))}" : "",
                 limit.CaseWords, Place(limit.Bow, limit.Across, limit.Up), limit.Governs)),
         ]);
 
-    private Table MakeCombinations() => new("strength-combinations", string.Create(CultureInfo.InvariantCulture, $"The worst {Math.Min(MostCombinations, report.Combinations.Length)} of {report.Combinations.Length} combinations at the site"),
-        [new("Combination", 4.6), new("Used of the strength", 1.6, TextAlign.End), new("Buckles at, times the loads", 1.7, TextAlign.End), new("Bow and place", 2.6), new("What governs", 3)],
+    private Table MakeCombinations() => new("strength-combinations", string.Create(CultureInfo.InvariantCulture, $"The worst {Math.Min(MostCombinations, report.Combinations.Length)} of {report.Combinations.Length} combinations at the site: part of the strength used, multiple of the loads at which it buckles"),
+        [new("Combination", 4.6), new("Used", 1, TextAlign.End), new("Buckles at ×", 1.2, TextAlign.End), new("Bow and place", 2.6), new("What governs", 3)],
         [
             // A bow that buckles does so as a whole, at some part of the loads.
             .. report.Combinations.Take(MostCombinations).Select(each => each.Utilisation is { } used
@@ -71,8 +78,8 @@ internal sealed class StrengthTables
                 : TableRow.Of(each.Words, "buckles", "under 1", string.Create(CultureInfo.InvariantCulture, $"bow {each.Bow}"), each.Governs)),
         ]);
 
-    private static Table MakeRow(RowStrength row) => new("strength-row", "The whole row in space: the worst member of each kind",
-        [new("Kind", 1), new("Member", 1.6), new("Where", 2.2), new("Used of the strength", 1.5, TextAlign.End), new("What governs", 2.6), new("Combination", 4)],
+    private static Table MakeRow(RowStrength row) => new("strength-row", "The whole row in space: part of the strength used by the worst member of each kind",
+        [new("Kind", 1), new("Member", 1.6), new("Where", 2.2), new("Used", 1, TextAlign.End), new("What governs", 2.6), new("Combination", 4)],
         [
             .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words)),
         ]);
@@ -101,9 +108,12 @@ internal sealed class StrengthTables
             [new("Symbol", 1.1), new("Value", 1.5, TextAlign.End), new("What it is for", 3), new("By", 3.4), new("From", 3.2), new("Mark", 2)],
             [
                 .. used.Select(each => (each.Formula.Symbol, Value(each), each.Words, each.Formula.Text, each.Formula.Source.ToString(), each.NeedsConfirming ? "confirm with the current standard" : "")).Distinct()
-                    .Select(each => TableRow.Of(each.Symbol, each.Item2, each.Words, each.Text, each.Item5, each.Item6)),
+                    .Select(each => TableRow.Of(Plain(each.Symbol), each.Item2, Plain(each.Words), Plain(each.Text), each.Item5, each.Item6)),
             ]);
     }
+
+    /// <summary>Greek letters by their names: the lettering has none but µ.</summary>
+    private static string Plain(string text) => Greek.Aggregate(text, (plain, letter) => plain.Replace(letter.Sign, letter.Name, StringComparison.Ordinal));
 
     private static string Value(Coefficient coefficient) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {coefficient.Formula.Unit}".Trim();
 
