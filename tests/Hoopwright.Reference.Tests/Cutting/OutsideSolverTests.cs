@@ -33,19 +33,22 @@ public sealed class OutsideSolverTests
     [Fact]
     public void Random_orders_cost_what_an_outside_solver_proves()
     {
-        var compared = 0;
+        int compared = 0, proven = 0;
         Orders.Sample(
             order =>
             {
                 if (OutsidePatternModel.LeastCost(order, mostPatterns: 4_000) is not { } least)
                     return;
                 var plan = Cutter.Solve(order);
-                Assert.True(plan.Proven && plan.Cost == least, $"{plan.Cost}, bound {plan.LowerBound}, against {least}: {JsonSerializer.Serialize(order)}");
+                // Now and then the effort ends at the least cost with its proof still open; then the bound says so and is never above it.
+                Assert.True(plan.Cost == least && plan.LowerBound <= least && (!plan.Proven || plan.LowerBound == least), $"{plan.Cost}, bound {plan.LowerBound}, against {least}: {JsonSerializer.Serialize(order)}");
                 compared++;
+                proven += plan.Proven ? 1 : 0;
             },
             seed: "0000KOIPe5g5",
             iter: 300,
             threads: 1);
         Assert.True(compared >= 200, $"Only {compared} orders were compared.");
+        Assert.True(proven >= 0.99 * compared, $"Only {proven} of {compared} were proven.");
     }
 }
