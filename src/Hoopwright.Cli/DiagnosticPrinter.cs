@@ -41,22 +41,7 @@ internal static class DiagnosticPrinter
     public static string Json(IEnumerable<Diagnostic> diagnostics)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, JsonText.Written))
-        {
-            json.WriteStartArray();
-            foreach (Diagnostic diagnostic in diagnostics)
-            {
-                json.WriteStartObject();
-                json.WriteString("severity", diagnostic.Severity switch { Severity.Error => "error", Severity.Warning => "warning", Severity.Assumption => "assumption" });
-                json.WriteString("code", diagnostic.Code);
-                json.WriteString("path", diagnostic.Path);
-                json.WriteString("message", diagnostic.Message);
-                json.WriteString("seen", diagnostic.Seen);
-                json.WriteString("accepted", diagnostic.Accepted);
-                json.WriteEndObject();
-            }
-            json.WriteEndArray();
-        }
+        using (var json = new Utf8JsonWriter(stream, JsonText.Written)) DiagnosticJson.Write(json, diagnostics);
         return System.Text.Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 }

@@ -108,12 +108,12 @@ internal sealed class Beam
     {
         k.Clear();
         double axial = EaN / LengthM, twist = GjNm2 / LengthM;
-        Set(k, 0, 0, axial);
-        Set(k, 0, 6, -axial);
-        Set(k, 6, 6, axial);
-        Set(k, 3, 3, twist);
-        Set(k, 3, 9, -twist);
-        Set(k, 9, 9, twist);
+        Add(k, 0, 0, axial);
+        Add(k, 0, 6, -axial);
+        Add(k, 6, 6, axial);
+        Add(k, 3, 3, twist);
+        Add(k, 3, 9, -twist);
+        Add(k, 9, 9, twist);
         Bend(k, eizNm2, _phiY, shift: 1, turn: 5, sense: 1);
         Bend(k, eiyNm2, _phiZ, shift: 2, turn: 4, sense: -1);
     }
@@ -177,17 +177,14 @@ internal sealed class Beam
     {
         var (start, end) = (Local(load.StartNPerM, load), Local(load.EndNPerM, load));
         double from = load.FromShare, part = load.ToShare - load.FromShare;
-        // Three points give a cubic times a straight line exactly (Gauss).
-        ReadOnlySpan<double> places = [0.5 - 0.38729833462074168852, 0.5, 0.5 + 0.38729833462074168852];
-        ReadOnlySpan<double> weights = [5.0 / 18, 8.0 / 18, 5.0 / 18];
         for (int point = 0; point < 3; point++)
         {
-            double place = places[point], xi = from + (part * place), weightM = weights[point] * part * LengthM * times;
+            double place = HeldEnds.Places[point], xi = from + (part * place), weightM = HeldEnds.Weights[point] * part * LengthM * times;
             var q = (start * (1 - place)) + (end * place);
             at[0] += (1 - xi) * q.X * weightM;
             at[6] += xi * q.X * weightM;
-            AddAcross(at, q.Y * weightM, xi, _phiY, shift: 1, turn: 5, sense: 1);
-            AddAcross(at, q.Z * weightM, xi, _phiZ, shift: 2, turn: 4, sense: -1);
+            HeldEnds.AddAcross(at, q.Y * weightM, LengthM, xi, _phiY, shift: 1, turn: 5, apart: 6, sense: 1);
+            HeldEnds.AddAcross(at, q.Z * weightM, LengthM, xi, _phiZ, shift: 2, turn: 4, apart: 6, sense: -1);
         }
     }
 
@@ -216,29 +213,11 @@ internal sealed class Beam
         static double Seen(double along) => Math.Sqrt(Math.Max(0, 1 - (along * along)));
     }
 
-    private void AddAcross(Span<double> at, double forceN, double xi, double phi, int shift, int turn, int sense)
-    {
-        double xi2 = xi * xi, xi3 = xi2 * xi, scale = forceN / (1 + phi), scaleM = scale * LengthM * sense;
-        at[shift] += scale * (1 - (3 * xi2) + (2 * xi3) + (phi * (1 - xi)));
-        at[turn] += scaleM * (xi - (2 * xi2) + xi3 + (phi / 2 * (xi - xi2)));
-        at[shift + 6] += scale * ((3 * xi2) - (2 * xi3) + (phi * xi));
-        at[turn + 6] += scaleM * (xi3 - xi2 - (phi / 2 * (xi - xi2)));
-    }
-
     private void Bend(Span<double> k, double ei, double phi, int shift, int turn, int sense)
     {
         double l = LengthM, scale = ei / (l * (1 + phi));
         double a = 12 * scale / (l * l), b = 6 * scale / l * sense, c = (4 + phi) * scale, d = (2 - phi) * scale;
-        Set(k, shift, shift, a);
-        Set(k, shift, turn, b);
-        Set(k, shift, shift + 6, -a);
-        Set(k, shift, turn + 6, b);
-        Set(k, turn, turn, c);
-        Set(k, turn, shift + 6, -b);
-        Set(k, turn, turn + 6, d);
-        Set(k, shift + 6, shift + 6, a);
-        Set(k, shift + 6, turn + 6, -b);
-        Set(k, turn + 6, turn + 6, c);
+        AddPlane(k, a, b, c, d, shift, turn);
     }
 
     private void Tighten(Span<double> k, double n, double phi, int shift, int turn, int sense)
@@ -246,6 +225,12 @@ internal sealed class Beam
         double l = LengthM, scale = n / ((1 + phi) * (1 + phi));
         double a = scale * (1.2 + (2 * phi) + (phi * phi)) / l, b = scale / 10 * sense;
         double c = scale * l * ((2.0 / 15) + (phi / 6) + (phi * phi / 12)), d = -scale * l * ((1.0 / 30) + (phi / 6) + (phi * phi / 12));
+        AddPlane(k, a, b, c, d, shift, turn);
+    }
+
+    /// <summary>Adds what a beam does in one of its planes: shift against shift a, shift against turn b, turn against its own c and against the other d.</summary>
+    private static void AddPlane(Span<double> k, double a, double b, double c, double d, int shift, int turn)
+    {
         Add(k, shift, shift, a);
         Add(k, shift, turn, b);
         Add(k, shift, shift + 6, -a);
@@ -256,12 +241,6 @@ internal sealed class Beam
         Add(k, shift + 6, shift + 6, a);
         Add(k, shift + 6, turn + 6, -b);
         Add(k, turn + 6, turn + 6, c);
-    }
-
-    private static void Set(Span<double> k, int row, int column, double value)
-    {
-        k[(12 * row) + column] = value;
-        k[(12 * column) + row] = value;
     }
 
     private static void Add(Span<double> k, int row, int column, double value)

@@ -39,7 +39,8 @@ public static class FrameAnswerText
                 Paths(json, answer);
             json.WritePropertyName("seconds");
             json.WriteRawValue(took.TotalSeconds.ToString("0.000000", CultureInfo.InvariantCulture));
-            Diagnostics(json, answer);
+            json.WritePropertyName("diagnostics");
+            DiagnosticJson.Write(json, answer.Diagnostics);
             json.WriteEndObject();
         }
         stream.WriteByte((byte)'\n');
@@ -127,23 +128,6 @@ public static class FrameAnswerText
             json.WriteEndObject();
         }
         json.WriteEndObject();
-    }
-
-    private static void Diagnostics(Utf8JsonWriter json, FrameAnswer answer)
-    {
-        json.WriteStartArray("diagnostics");
-        foreach (var found in answer.Diagnostics)
-        {
-            json.WriteStartObject();
-            json.WriteString("severity", found.Severity switch { Severity.Error => "error", Severity.Warning => "warning", Severity.Assumption => "assumption" });
-            json.WriteString("code", found.Code);
-            json.WriteString("path", found.Path);
-            json.WriteString("message", found.Message);
-            json.WriteString("seen", found.Seen);
-            json.WriteString("accepted", found.Accepted);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
     }
 
     private static void Six(Utf8JsonWriter json, string name, JsonEncodedText[] names, ReadOnlySpan<double> values, double greatest, double greatestTurning)

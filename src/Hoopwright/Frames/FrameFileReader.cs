@@ -78,14 +78,19 @@ internal sealed class FrameFileReader
         return nodes;
     }
 
-    private void Sections(ModelGroup file)
+    private void Sections(ModelGroup file) =>
+        Named(file, "sections", "{ \"bow\": { \"tube\": { \"outsideDiameterM\": 0.0483, \"wallM\": 0.0021 } } }", _sections, Section);
+
+    /// <summary>Reads a group of named things; a faulty one is kept by its name, so that naming it is not told as well.</summary>
+    private void Named<T>(ModelGroup file, string field, string example, ModelNames<T> into, Func<ModelGroup, T?> read)
+        where T : class
     {
-        foreach (var entry in Entries(file, "sections", "{ \"bow\": { \"tube\": { \"outsideDiameterM\": 0.0483, \"wallM\": 0.0021 } } }"))
+        foreach (var entry in Entries(file, field, example))
         {
-            if (ModelGroup.Of(entry.Json, entry.Path, _problems) is { } group && Section(group) is { } section)
-                _sections.Add(entry.Id, section);
+            if (ModelGroup.Of(entry.Json, entry.Path, _problems) is { } group && read(group) is { } found)
+                into.Add(entry.Id, found);
             else
-                _sections.AddFaulty(entry.Id);
+                into.AddFaulty(entry.Id);
         }
     }
 
@@ -136,16 +141,8 @@ internal sealed class FrameFileReader
         return null;
     }
 
-    private void Materials(ModelGroup file)
-    {
-        foreach (var entry in Entries(file, "materials", "{ \"steel\": { \"youngPa\": 2.0e11, \"shearPa\": 7.7e10 } }"))
-        {
-            if (ModelGroup.Of(entry.Json, entry.Path, _problems) is { } group && Material(group) is { } material)
-                _materials.Add(entry.Id, material);
-            else
-                _materials.AddFaulty(entry.Id);
-        }
-    }
+    private void Materials(ModelGroup file) =>
+        Named(file, "materials", "{ \"steel\": { \"youngPa\": 2.0e11, \"shearPa\": 7.7e10 } }", _materials, Material);
 
     private FrameMaterial? Material(ModelGroup group)
     {

@@ -62,17 +62,8 @@ internal static class LoadDefaults
 
     internal static Usual<string> Neighbour { get; } = new("none near", "No other tunnel stands so near that snow piles up between.", Citation.CommonPractice, Matters: true);
 
-    /// <summary>For the analysis: the weakest of the usual grades, since a tube does not say what it is.</summary>
-    internal static Usual<Pressure> Yield { get; } = new(
-        Pressure.FromPoundsPerSquareInch(30_000), "Yield strength of the steel, that of regular fence pipe; the mill certificate has the real one.",
-        new Citation("ASTM F1083, regular grade", "", Standing.FromMemory), Matters: true);
-
-    /// <summary>For the analysis.</summary>
     internal static Usual<SoilClass> Soil { get; } = new(
         SoilClass.Clay, "The weakest soil that the building code gives values for.", new Citation("International Building Code", "Table 1806.2", Standing.FromMemory), Matters: true);
-
-    /// <summary>For the analysis.</summary>
-    internal static Usual<LegBase> Base { get; } = new(LegBase.Pinned, "The legs are held in place at the ground and free to lean.", Citation.CommonPractice, Matters: true);
 
     /// <summary>Density of polyethylene film, kg/m³.</summary>
     internal const double FilmKgM3 = 925;

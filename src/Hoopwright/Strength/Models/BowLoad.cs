@@ -98,7 +98,7 @@ internal sealed class BowLoad
     // Loads along a bow are taken as hung from it, so they count for the frame out of plumb as well.
     private void AddChordLine(BowMesh mesh, int chord, LineLoad line, double perM)
     {
-        (double c, double s) = Direction(mesh, chord);
+        (double c, double s) = mesh.Direction(chord);
         double seen = line.Per == LoadMeasure.Length ? 1 : line.Axis == LoadAxis.Up ? Math.Abs(c) : Math.Abs(s);
         double amount = perM * seen;
         if (line.Axis == LoadAxis.Up)
@@ -121,7 +121,7 @@ internal sealed class BowLoad
 
     private void AddEvenDown(BowMesh mesh, int chord, double downNPerM)
     {
-        (double c, double s) = Direction(mesh, chord);
+        (double c, double s) = mesh.Direction(chord);
         double lengthM = mesh.LengthM(chord);
         ChordLoads.Add(SpreadOf(chord), lengthM, 0, 1, (-s * downNPerM, -c * downNPerM), (-s * downNPerM, -c * downNPerM));
         DownN[chord] += downNPerM * lengthM / 2;
@@ -137,7 +137,7 @@ internal sealed class BowLoad
             return (-s * down, -c * down);
         }, (chord, meanPa) =>
         {
-            (double c, double _) = Direction(mesh, chord);
+            (double c, double _) = mesh.Direction(chord);
             double downN = meanPa * perPa(c, FilmRatio(mesh, chord)) * mesh.LengthM(chord) / 2;
             DownN[chord] += downN;
             DownN[chord + 1] += downN;
@@ -151,7 +151,7 @@ internal sealed class BowLoad
         for (int chord = 0; chord < mesh.Chords; chord++)
         {
             double fromM = mesh.FilmM[chord], toM = mesh.FilmM[chord + 1], lengthM = mesh.LengthM(chord);
-            (double c, double s) = Direction(mesh, chord);
+            (double c, double s) = mesh.Direction(chord);
             (double along, double left) = perPa(c, s, FilmRatio(mesh, chord));
             double atM = fromM, sum = 0;
             foreach (double nextM in profile.Points.Select(point => point.Distance.Metres).Where(point => point > fromM && point < toM).Distinct().Append(toM))
@@ -184,10 +184,4 @@ internal sealed class BowLoad
 
     // Film over a bend is longer than the chord under it.
     private static double FilmRatio(BowMesh mesh, int chord) => (mesh.FilmM[chord + 1] - mesh.FilmM[chord]) / mesh.LengthM(chord);
-
-    private static (double Cos, double Sin) Direction(BowMesh mesh, int chord)
-    {
-        double lengthM = mesh.LengthM(chord);
-        return ((mesh.XM[chord + 1] - mesh.XM[chord]) / lengthM, (mesh.ZM[chord + 1] - mesh.ZM[chord]) / lengthM);
-    }
 }

@@ -56,6 +56,13 @@ internal sealed record BowMesh
     /// <summary>Length of a chord, m.</summary>
     internal double LengthM(int chord) => double.Hypot(XM[chord + 1] - XM[chord], ZM[chord + 1] - ZM[chord]);
 
+    /// <summary>Direction of a chord, as cosine and sine of its angle up from across.</summary>
+    internal (double Cos, double Sin) Direction(int chord)
+    {
+        double lengthM = LengthM(chord);
+        return ((XM[chord + 1] - XM[chord]) / lengthM, (ZM[chord + 1] - ZM[chord]) / lengthM);
+    }
+
     /// <summary>Meshes a bow.</summary>
     /// <param name="bow">The bow.</param>
     /// <param name="neededM">Distances along the middle of the tube that must be nodes: where purlins, ties and braces meet it.</param>

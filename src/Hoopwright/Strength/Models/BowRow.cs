@@ -79,7 +79,8 @@ internal sealed record BowRow
         };
     }
 
-    private static int NodeOf(Tunnel tunnel, BowMesh mesh, TunnelPoint point) => mesh.NodeAt(BowMesh.NearestM(tunnel.Bow.CentreLine, InPlane(tunnel, point)));
+    /// <summary>The node of a bow's mesh nearest to a point of the tunnel.</summary>
+    internal static int NodeOf(Tunnel tunnel, BowMesh mesh, TunnelPoint point) => mesh.NodeAt(BowMesh.NearestM(tunnel.Bow.CentreLine, InPlane(tunnel, point)));
 
     // The row follows the fall of the ground; a point is brought to the bow nearest to it.
     private static PlanePoint InPlane(Tunnel tunnel, TunnelPoint point)

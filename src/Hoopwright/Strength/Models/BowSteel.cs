@@ -21,8 +21,9 @@ internal sealed record BowSteel
             TubeForm.Round => (new RoundTube(section.Outside, section.Wall), (SquareTube?)null),
             TubeForm.Square => (null, new SquareTube(section.Outside, section.Wall)),
         };
-        AreaM2 = _round?.Area.SquareMetres ?? _square!.Area.SquareMetres;
-        SecondM4 = _round?.SecondMoment.Metres4 ?? _square!.SecondMoment.Metres4;
+        AreaM2 = TubeWeights.AreaM2(section);
+        SecondM4 = TubeWeights.SecondM4(section);
+        NPerM = TubeWeights.NPerM(section);
         TorsionM4 = _round is null ? SquareTorsionM4(section) : 2 * SecondM4;
     }
 
@@ -42,7 +43,7 @@ internal sealed record BowSteel
     internal double GyrationM => Math.Sqrt(SecondM4 / AreaM2);
 
     /// <summary>Weight, N/m.</summary>
-    internal double NPerM => AreaM2 * RoundTube.SteelKgM3 * Frames.FrameWeights.GravityMps2;
+    internal double NPerM { get; }
 
     /// <summary>Strengths of a member of it.</summary>
     /// <param name="elasticBucklingPa">Fe, stress at which it would buckle if it never yielded.</param>

@@ -15,8 +15,6 @@ internal sealed class BowStudy
     // Snow and wind beyond anything on record: 20 kPa of ground snow; a gust of about 125 m/s.
     private const double MostSnowPa = 20_000, MostWindPa = 10_000;
 
-    private const int MostTerms = 16;
-
     private readonly Tunnel _tunnel;
     private readonly TunnelLoads _loads;
     private readonly BowSteel _steel;
@@ -58,13 +56,14 @@ internal sealed class BowStudy
     internal StrengthReport Report()
     {
         // Combinations that ask the same of every bow are tried once; the first of them is named.
-        LoadedCase[] atSite = [.. _cases.AtSite().DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
+        LoadedCase[] all = [.. _cases.AtSite()];
+        LoadedCase[] atSite = [.. all.DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
         bool entered = _loads.GroundSnow is not null || _loads.Wind is not null;
         (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = entered
             ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => each.Verdict.Utilisation)]
             : [];
         double most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
-        RowStrength? row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, [.. _cases.AtSite()]) : null;
+        RowStrength? row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, all) : null;
         most = Math.Max(most, MostOf(row));
         double atWorst = most <= 1 && entered ? AtWorst(atSite) : most;
         StrengthVerdict verdict = (entered, most, atWorst) switch
@@ -118,7 +117,7 @@ internal sealed class BowStudy
     private static (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean) Stand(LoadedCase each, ImmutableArray<BowTrial> bows, BowSteel steel)
     {
         (BowVerdict Verdict, BowTrial Bow, int Lean) worst = (new BowVerdict(-1, false, 0, false, default, 0), bows[0], 0);
-        Span<BowTerm> room = stackalloc BowTerm[MostTerms];
+        Span<BowTerm> room = stackalloc BowTerm[LoadedCase.MostTerms];
         foreach (BowTrial bow in bows)
         {
             foreach (int lean in bow.LeansOf(each.At(0, room)))
@@ -181,8 +180,7 @@ internal sealed class BowStudy
 
     private BowDiagram Diagram(LoadedCase each, BowTrial bow, int lean)
     {
-        Span<BowTerm> room = stackalloc BowTerm[MostTerms];
-        bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, _steel);
+        Span<BowTerm> room = stackalloc BowTerm[LoadedCase.MostTerms];
         BowVerdict verdict = bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, _steel);
         var points = ImmutableArray.CreateBuilder<BowDiagramPoint>();
         for (int node = 0; node < bow.Mesh.AlongM.Length; node++)

@@ -19,8 +19,6 @@ internal sealed class BowTrial
     // A level load of a fiftieth of the weight leads the way by far over notional loads of 0.3 %.
     private const double ClearPush = 0.02;
 
-    private const double NotionalPart = DirectAnalysis.NotionalLoadPart + DirectAnalysis.NotionalLoadPartInsteadOfTau;
-
     private readonly PlanarBow _bow;
     private readonly BowSteel _steel;
     private readonly double[] _applied;
@@ -129,7 +127,7 @@ internal sealed class BowTrial
             sum += load.Applied[3 * node];
         for (int chord = 0; chord < mesh.Chords; chord++)
         {
-            double lengthM = mesh.LengthM(chord), c = (mesh.XM[chord + 1] - mesh.XM[chord]) / lengthM, s = (mesh.ZM[chord + 1] - mesh.ZM[chord]) / lengthM;
+            (double c, double s) = mesh.Direction(chord);
             int at = 6 * chord;
             sum += (c * (load.Spread[at] + load.Spread[at + 3])) - (s * (load.Spread[at + 1] + load.Spread[at + 4]));
         }
@@ -173,7 +171,7 @@ internal sealed class BowTrial
             Add(_down, load.DownN, term.Times);
         }
         for (int node = 0; node < _down.Length && lean != 0; node++)
-            _applied[3 * node] += lean * NotionalPart * Math.Max(0, _down[node]);
+            _applied[3 * node] += lean * DirectAnalysis.NotionalLoadPartWithoutTau * Math.Max(0, _down[node]);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

@@ -10,8 +10,6 @@ namespace Hoopwright.Strength.Models;
 /// <param name="Buckles">True when the bow buckles before it carries the loads: then there are no forces.</param>
 internal sealed record FootLoad(LoadedCase Case, int Bow, bool Right, double PullN, double AcrossN, double TurningNm, bool Buckles)
 {
-    private const int MostTerms = 16;
-
     /// <summary>The loads of both feet of some bows under some combinations.</summary>
     /// <param name="bows">The bows.</param>
     /// <param name="cases">The combinations, nothing in them scaled.</param>
@@ -22,7 +20,7 @@ internal sealed record FootLoad(LoadedCase Case, int Bow, bool Right, double Pul
         {
             foreach (LoadedCase each in cases.DistinctBy(bow.KeyOf))
             {
-                foreach (int lean in bow.LeansOf(each.At(0, new BowTerm[MostTerms])).ToArray())
+                foreach (int lean in bow.LeansOf(each.At(0, new BowTerm[LoadedCase.MostTerms])).ToArray())
                 {
                     foreach (FootLoad found in Of(bow, each, lean, level))
                         yield return found;

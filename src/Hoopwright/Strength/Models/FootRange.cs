@@ -1,5 +1,4 @@
 using Hoopwright.Frames;
-using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Sources;
@@ -53,15 +52,9 @@ internal sealed record FootRange(PlanarFoot Least, PlanarFoot Taken, PlanarFoot 
         GroundPost post = tunnel.GroundPosts.MinBy(each => each.Embedment) ?? tunnel.GroundPosts[0];
         double lengthM = post.Embedment.Metres;
         (double widthM, double eiNm2) = tunnel.Members.FirstOrDefault(member => member.Id == post.MemberId)?.Section.Match(
-            tube => (tube.Outside.Metres, FrameMaterial.Steel.YoungPa * SecondM4(tube)), _ => (0, 0)) ?? (0, 0);
+            tube => (tube.Outside.Metres, FrameMaterial.Steel.YoungPa * TubeWeights.SecondM4(tube)), _ => (0, 0)) ?? (0, 0);
         if (lengthM <= 0 || eiNm2 <= 0) return PlanarFoot.Hinge;
         double perM = subgradePaPerM * widthM, beta = Math.Pow(perM / (4 * eiNm2), 0.25);
         return new PlanarFoot(Math.Min(2 * beta * eiNm2, perM * lengthM * lengthM * lengthM / 3));
     }
-
-    private static double SecondM4(TubeSection tube) => tube.Form switch
-    {
-        TubeForm.Round => new RoundTube(tube.Outside, tube.Wall).SecondMoment.Metres4,
-        TubeForm.Square => new SquareTube(tube.Outside, tube.Wall).SecondMoment.Metres4,
-    };
 }

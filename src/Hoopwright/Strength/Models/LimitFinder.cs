@@ -9,8 +9,6 @@ internal static class LimitFinder
     // Half a per mille of the load: far finer than any load or strength is known.
     private const double Share = 5e-4;
 
-    private const int MostTerms = 16;
-
     /// <summary>Finds the limit.</summary>
     /// <param name="bows">The bows.</param>
     /// <param name="cases">The loads; each has something to scale.</param>
@@ -23,7 +21,7 @@ internal static class LimitFinder
         BowSteel used = grade is null ? steel : steel with { Grade = grade };
         BowLimit least = BowLimit.None;
         double reachPa = mostPa;
-        Span<BowTerm> room = stackalloc BowTerm[MostTerms];
+        Span<BowTerm> room = stackalloc BowTerm[LoadedCase.MostTerms];
         foreach (BowTrial bow in bows)
         {
             foreach (LoadedCase each in cases.DistinctBy(bow.KeyOf))

@@ -9,6 +9,9 @@ namespace Hoopwright.Strength.Models;
 /// <param name="Scaled">Loads times the snow or the wind that is looked for, in Pa.</param>
 internal sealed record LoadedCase(string Code, string Words, ImmutableArray<BowTerm> Fixed, ImmutableArray<BowTerm> Scaled)
 {
+    /// <summary>Most loads of one combination: room that is enough for <see cref="At"/>.</summary>
+    internal const int MostTerms = 16;
+
     /// <summary>All loads at a snow or a wind.</summary>
     /// <param name="referencePa">The snow or the wind, Pa.</param>
     /// <param name="into">Room for all of them.</param>

@@ -32,7 +32,7 @@ internal sealed class RowFrame
         {
             Member member = tunnel.Members.First(each => row.Places[bow].BowIds.Contains(each.Id));
             for (int chord = 0; chord < row.Mesh.Chords; chord++)
-                AddMember(member, bows, NodeOf(bow, chord), NodeOf(bow, chord + 1), Freedoms.None, weakened: true);
+                AddMember(member, bows, NodeOf(bow, chord), NodeOf(bow, chord + 1), Freedoms.None);
         }
         foreach (Member member in tunnel.Members)
             AddLengthwise(member, bows.Grade);
@@ -78,21 +78,21 @@ internal sealed class RowFrame
         switch (member.Role)
         {
             case MemberRole.RidgePurlin or MemberRole.Purlin:
-                int node = _row.Mesh.NodeAt(BowMesh.NearestM(_tunnel.Bow.CentreLine, InPlane(member.Start)));
+                int node = BowRow.NodeOf(_tunnel, _row.Mesh, member.Start);
                 for (int bow = 1; bow < _tunnel.Stations.Length; bow++)
-                    AddMember(member, steel, NodeOf(bow - 1, node), NodeOf(bow, node), Freedoms.None, weakened: true);
+                    AddMember(member, steel, NodeOf(bow - 1, node), NodeOf(bow, node), Freedoms.None);
                 break;
             case MemberRole.Tie or MemberRole.CornerBrace:
-                AddMember(member, steel, Nearest(member.Start), Nearest(member.End), Freedoms.Ry | Freedoms.Rz, weakened: true);
+                AddMember(member, steel, Nearest(member.Start), Nearest(member.End), Freedoms.Ry | Freedoms.Rz);
                 break;
             default:
                 break;
         }
     }
 
-    private void AddMember(Member member, BowSteel steel, int from, int to, Freedoms hinges, bool weakened)
+    private void AddMember(Member member, BowSteel steel, int from, int to, Freedoms hinges)
     {
-        double factor = weakened ? DirectAnalysis.StiffnessFactor : 1;
+        const double Factor = DirectAnalysis.StiffnessFactor;
         FrameMaterial material = FrameMaterial.Steel;
         _parts.Add((member, steel));
         _members.Add(new FrameMember
@@ -101,7 +101,7 @@ internal sealed class RowFrame
             From = from,
             To = to,
             Section = new FrameSection(steel.AreaM2, steel.SecondM4, steel.SecondM4, steel.TorsionM4),
-            Material = material with { YoungPa = material.YoungPa * factor, ShearPa = material.ShearPa * factor },
+            Material = material with { YoungPa = material.YoungPa * Factor, ShearPa = material.ShearPa * Factor },
             ReleaseFrom = hinges,
             ReleaseTo = hinges,
         });
@@ -130,12 +130,11 @@ internal sealed class RowFrame
             forces[at] += load.Applied[3 * node] * times;
             forces[at + 2] += load.Applied[(3 * node) + 1] * times;
             // Out of plumb along the tunnel, as the code asks of every direction.
-            forces[at + 1] += (DirectAnalysis.NotionalLoadPart + DirectAnalysis.NotionalLoadPartInsteadOfTau) * Math.Max(0, load.DownN[node]) * times;
+            forces[at + 1] += DirectAnalysis.NotionalLoadPartWithoutTau * Math.Max(0, load.DownN[node]) * times;
         }
         for (int chord = 0; chord < _row.Mesh.Chords; chord++)
         {
-            double lengthM = _row.Mesh.LengthM(chord);
-            double c = (_row.Mesh.XM[chord + 1] - _row.Mesh.XM[chord]) / lengthM, s = (_row.Mesh.ZM[chord + 1] - _row.Mesh.ZM[chord]) / lengthM;
+            (double c, double s) = _row.Mesh.Direction(chord);
             for (int end = 0; end < 2; end++)
             {
                 int from = (6 * chord) + (3 * end), at = 6 * NodeOf(bow, chord + end);
@@ -163,12 +162,6 @@ internal sealed class RowFrame
     private int Nearest(TunnelPoint point)
     {
         int bow = Enumerable.Range(0, _tunnel.Stations.Length).MinBy(at => Math.Abs((_tunnel.Stations[at].Along - point.Y).Metres));
-        return NodeOf(bow, _row.Mesh.NodeAt(BowMesh.NearestM(_tunnel.Bow.CentreLine, InPlane(point))));
-    }
-
-    private PlanePoint InPlane(TunnelPoint point)
-    {
-        BowStation nearest = _tunnel.Stations.MinBy(station => (station.Along - point.Y).Abs()) ?? _tunnel.Stations[0];
-        return new PlanePoint(point.X, point.Z - nearest.Base);
+        return NodeOf(bow, BowRow.NodeOf(_tunnel, _row.Mesh, point));
     }
 }

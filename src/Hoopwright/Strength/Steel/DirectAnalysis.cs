@@ -23,6 +23,9 @@ internal static class DirectAnalysis
     /// <summary>What is added to it when τb is taken as 1 although members carry more than half their yield load.</summary>
     internal const double NotionalLoadPartInsteadOfTau = 0.001;
 
+    /// <summary>Sideways load as a part of the vertical load there, where τb is taken as 1 throughout.</summary>
+    internal const double NotionalLoadPartWithoutTau = NotionalLoadPart + NotionalLoadPartInsteadOfTau;
+
     /// <summary>α: with allowable strength the analysis runs under 1.6 times the loads, and its forces are divided by 1.6.</summary>
     internal static double LoadLevel(DesignMethod method) => method switch
     {
