@@ -60,7 +60,7 @@ internal sealed class BowStudy
         LoadedCase[] atSite = [.. all.DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
         bool entered = _loads.GroundSnow is not null || _loads.Wind is not null;
         (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = entered
-            ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => each.Verdict.Utilisation)]
+            ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => Ties.Key(each.Verdict.Utilisation))]
             : [];
         double most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
         RowStrength? row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, all) : null;
@@ -123,7 +123,7 @@ internal sealed class BowStudy
             foreach (int lean in bow.LeansOf(each.At(0, room)))
             {
                 BowVerdict verdict = bow.Try(each.At(0, room), lean, DesignMethod.Lrfd, steel);
-                if (verdict.Utilisation > worst.Verdict.Utilisation)
+                if (Ties.Exceeds(verdict.Utilisation, worst.Verdict.Utilisation))
                     worst = (verdict, bow, lean);
             }
         }

@@ -143,7 +143,7 @@ internal sealed class BowTrial
             for (int end = 0; end < 2; end++)
             {
                 TubeCheck check = strength.Check(ForcesAt(chord, end == 1));
-                if (check.Utilisation > worst.Utilisation)
+                if (Ties.Exceeds(check.Utilisation, worst.Utilisation))
                     worst = new BowVerdict(check.Utilisation, false, chord, end == 1, check, factor);
             }
         }

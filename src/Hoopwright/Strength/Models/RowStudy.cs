@@ -40,7 +40,7 @@ internal static class RowStudy
     private static IEnumerable<LoadedCase> Along(TunnelLoads loads, IReadOnlyList<LoadedCase> atSite) => atSite
         .Select(each => (Case: each, PushPa: PushPa(loads, each)))
         .Where(each => each.PushPa > 0)
-        .OrderByDescending(each => each.PushPa).ThenBy(each => each.Case.Code, StringComparer.Ordinal)
+        .OrderByDescending(each => Ties.Key(each.PushPa)).ThenBy(each => each.Case.Code, StringComparer.Ordinal)
         .Take(MostAlong)
         .Select(each => each.Case);
 
@@ -70,7 +70,7 @@ internal static class RowStudy
             {
                 SectionForces forces = answer.States[0].At(at, end == 1);
                 TubeCheck check = strength.Check(new MemberForces(forces.NN, forces.VyN, forces.VzN, forces.TNm, forces.MyNm, forces.MzNm));
-                if (worst.TryGetValue(kind, out var before) && before.Utilisation >= check.Utilisation) continue;
+                if (worst.TryGetValue(kind, out var before) && !Ties.Exceeds(check.Utilisation, before.Utilisation)) continue;
                 Ratio? utilisation = double.IsFinite(check.Utilisation) ? Ratio.FromValue(check.Utilisation) : null;
                 worst[kind] = (check.Utilisation, new RowPart(kind, member.Id, member.Place, utilisation, check.Governs, each.Words));
             }
