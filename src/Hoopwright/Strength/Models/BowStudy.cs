@@ -25,6 +25,7 @@ internal sealed class BowStudy
     private readonly ImmutableArray<BowTrial> _taken;
     private readonly ImmutableArray<BowTrial> _weak;
     private readonly ImmutableArray<BowTrial> _strong;
+    private readonly Lazy<ImmutableArray<BowTrial>> _ends;
 
     internal BowStudy(Tunnel tunnel, TunnelLoads loads, BowSteel steel, FootRange feet)
     {
@@ -32,9 +33,10 @@ internal sealed class BowStudy
         _cases = new BowCases(loads);
         _row = BowRow.Of(tunnel, steel);
         _places = Distinct(_row.Places, loads);
-        _taken = Trials(feet.Taken);
-        _weak = feet.Least == feet.Taken ? _taken : Trials(feet.Least);
-        _strong = feet.Most == feet.Taken ? _taken : Trials(feet.Most);
+        _taken = Trials(_places);
+        _weak = feet.Least == feet.Taken ? _taken : On(_taken, feet.Least);
+        _strong = feet.Most == feet.Taken ? _taken : On(_taken, feet.Most);
+        _ends = new(() => Trials(_row.Places.Where(place => place == _row.Places[0] || place == _row.Places[^1]).Except(_places)));
     }
 
     /// <summary>The combinations that they are tried on.</summary>
@@ -44,11 +46,9 @@ internal sealed class BowStudy
     /// <param name="softest">True for the softest feet of the range, false for the feet as they were taken.</param>
     internal ImmutableArray<FootLoad> FootLoads(bool softest)
     {
-        PlanarFoot foot = softest ? _feet.Least : _feet.Taken;
-        BowPlace[] ends = [.. _row.Places.Where(place => place == _row.Places[0] || place == _row.Places[^1]).Except(_places)];
         ImmutableArray<LoadCombination> combinations = _cases.ForGround();
         DesignMethod method = combinations.Any(each => each.IsStrengthLevel) ? DesignMethod.Lrfd : DesignMethod.Asd;
-        BowTrial[] bows = [.. softest ? _weak : _taken, .. ends.Select(place => new BowTrial(_row.Mesh, place, _steel, foot, _loads.Cases, _row.BetweenPurlinsM))];
+        BowTrial[] bows = softest ? [.. _weak, .. On(_ends.Value, _feet.Least)] : [.. _taken, .. _ends.Value];
         return [.. FootLoad.Of(bows, [.. combinations.Select(_cases.Loaded)], DirectAnalysis.LoadLevel(method))];
     }
 
@@ -111,8 +111,10 @@ internal sealed class BowStudy
         return [.. inner.Where(place => chosen.Contains(place.Number))];
     }
 
-    private ImmutableArray<BowTrial> Trials(PlanarFoot foot) =>
-        [.. _places.Select(place => new BowTrial(_row.Mesh, place, _steel, foot, _loads.Cases, _row.BetweenPurlinsM))];
+    private ImmutableArray<BowTrial> Trials(IEnumerable<BowPlace> places) =>
+        [.. places.Select(place => new BowTrial(_row.Mesh, place, _steel, _feet.Taken, _loads.Cases, _row.BetweenPurlinsM))];
+
+    private static ImmutableArray<BowTrial> On(ImmutableArray<BowTrial> bows, PlanarFoot foot) => [.. bows.Select(bow => bow.On(foot))];
 
     private static (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean) Stand(LoadedCase each, ImmutableArray<BowTrial> bows, BowSteel steel)
     {

@@ -37,20 +37,33 @@ internal sealed class BowTrial
     /// <param name="loads">The load cases, in the order that <see cref="BowTerm.Load"/> counts.</param>
     /// <param name="betweenPurlinsM">Longest way along the bow between places held against moving lengthwise.</param>
     internal BowTrial(BowMesh mesh, BowPlace place, BowSteel steel, PlanarFoot foot, ImmutableArray<LoadCase> loads, double betweenPurlinsM)
+        : this(mesh, place, steel, foot, betweenPurlinsM)
+    {
+        Loads = [.. loads.Select(load => BowLoad.Of(load, mesh, place))];
+        _same = FindSame(loads);
+        _across = [.. Loads.Select(load => AcrossN(load, mesh))];
+    }
+
+    private BowTrial(BowTrial other, PlanarFoot foot)
+        : this(other.Mesh, other.Place, other._steel, foot, other._betweenPurlinsM) =>
+        (Loads, _same, _across) = (other.Loads, other._same, other._across);
+
+    private BowTrial(BowMesh mesh, BowPlace place, BowSteel steel, PlanarFoot foot, double betweenPurlinsM)
     {
         (Mesh, Place, _steel, _betweenPurlinsM) = (mesh, place, steel, betweenPurlinsM);
         double youngPa = FrameMaterial.Steel.YoungPa, weakened = DirectAnalysis.StiffnessFactor;
         double[] ea = [.. Enumerable.Repeat(youngPa * weakened * steel.AreaM2, mesh.Chords)], ei = [.. Enumerable.Repeat(youngPa * weakened * steel.SecondM4, mesh.Chords)];
         PlanarTie[] ties = place.Tie is { } tie ? [new(tie.FromNode, tie.ToNode, youngPa * weakened * tie.AreaM2)] : [];
         _bow = new PlanarBow([.. mesh.XM], [.. mesh.ZM], ea, ei, foot, foot, ties);
-        Loads = [.. loads.Select(load => BowLoad.Of(load, mesh, place))];
-        _same = FindSame(loads);
-        _across = [.. Loads.Select(load => AcrossN(load, mesh))];
+        (_same, _across) = ([], []);
         _applied = new double[3 * mesh.AlongM.Length];
         _spread = new double[6 * mesh.Chords];
         _down = new double[mesh.AlongM.Length];
         _outOfPlanePa = Buckling.ElasticStressPa(youngPa, betweenPurlinsM, steel.GyrationM);
     }
+
+    /// <summary>The same bow under the same loads on other feet; the loads are not worked out again.</summary>
+    internal BowTrial On(PlanarFoot foot) => new(this, foot);
 
     /// <summary>The chords.</summary>
     internal BowMesh Mesh { get; }
@@ -59,7 +72,7 @@ internal sealed class BowTrial
     internal BowPlace Place { get; }
 
     /// <summary>The load cases on this bow.</summary>
-    internal ImmutableArray<BowLoad> Loads { get; }
+    internal ImmutableArray<BowLoad> Loads { get; } = [];
 
     /// <summary>The bow as the last trial left it.</summary>
     internal PlanarBow Bow => _bow;
@@ -91,8 +104,7 @@ internal sealed class BowTrial
     /// <param name="steel">Another steel than the bow's own; null for its own.</param>
     internal BowVerdict Try(ReadOnlySpan<BowTerm> terms, int lean, DesignMethod method, BowSteel? steel = null)
     {
-        Gather(terms, lean);
-        if (_bow.Solve(_applied, _spread, secondOrder: true, Tolerance) != PlanarOutcome.Balanced)
+        if (!Carries(terms, lean))
             return new BowVerdict(double.PositiveInfinity, true, 0, false, default, 1);
         double greatestN = 0;
         for (int chord = 0; chord < Mesh.Chords; chord++)
@@ -102,6 +114,15 @@ internal sealed class BowTrial
         double inPlanePa = double.IsPositiveInfinity(factor) ? _outOfPlanePa : Buckling.ElasticStressOfLoadPa(factor / DirectAnalysis.StiffnessFactor, greatestN, _steel.AreaM2);
         TubeStrength strength = (steel ?? _steel).StrengthOf(Math.Min(_outOfPlanePa, inPlanePa), _betweenPurlinsM, method);
         return Worst(strength, factor);
+    }
+
+    /// <summary>Tries loads without checking strength; true when the bow comes to balance under them, and then it stands so.</summary>
+    /// <param name="terms">The loads.</param>
+    /// <param name="lean">1 for notional loads to the right, −1 to the left, 0 for none.</param>
+    internal bool Carries(ReadOnlySpan<BowTerm> terms, int lean)
+    {
+        Gather(terms, lean);
+        return _bow.Solve(_applied, _spread, secondOrder: true, Tolerance) == PlanarOutcome.Balanced;
     }
 
     private string Key(BowTerm term) => FormattableString.Invariant($"{_same[term.Load]} {term.Times:R}");

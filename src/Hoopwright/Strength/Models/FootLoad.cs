@@ -37,7 +37,7 @@ internal sealed record FootLoad(LoadedCase Case, int Bow, bool Right, double Pul
         if (level > 1 && Tried(1)) return Feet(1);
         return [new FootLoad(each, bow.Place.Number, false, 0, 0, 0, true), new FootLoad(each, bow.Place.Number, true, 0, 0, 0, true)];
 
-        bool Tried(double times) => !bow.Try([.. terms.Select(term => term with { Times = times * term.Times })], lean, DesignMethod.Asd).Buckles;
+        bool Tried(double times) => bow.Carries([.. terms.Select(term => term with { Times = times * term.Times })], lean);
         FootLoad[] Feet(double times) => [Foot(false, times), Foot(true, times)];
         FootLoad Foot(bool right, double times)
         {
