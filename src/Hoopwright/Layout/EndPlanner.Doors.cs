@@ -15,17 +15,17 @@ internal sealed partial class EndPlanner
         {
             string doorPath = FormattableString.Invariant($"{path}.doors[{index}]");
             DoorOpening door = Door(index, doorPath, end.Doors[index], frame);
-            if (Fits(doorPath, end.Doors[index], door, post.Depth, frame.Depth)) doors.Add(door);
+            if (Fits(doorPath, end.Doors[index], door, WidthOf(post), frame.Depth)) doors.Add(door);
         }
         doors.Sort((one, other) => one.Centre.CompareTo(other.Centre));
         for (int index = 1; index < doors.Count; index++)
         {
             Length between = doors[index].RoughLeft - doors[index - 1].RoughRight;
             // One post each, or they would share a place.
-            if (between < post.Depth * 2)
+            if (between < WidthOf(post) * 2)
             {
                 draft.Error("ends.door.too-close", path + ".doors", "Two doors stand too close for a post beside each.",
-                    $"{draft.Tape(between)} between {doors[index - 1].Id} and {doors[index].Id}", $"at least {draft.Tape(post.Depth * 2)}");
+                    $"{draft.Tape(between)} between {doors[index - 1].Id} and {doors[index].Id}", $"at least {draft.Tape(WidthOf(post) * 2)}");
                 return [];
             }
         }

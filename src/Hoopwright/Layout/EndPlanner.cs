@@ -65,7 +65,7 @@ internal sealed partial class EndPlanner
     private ImmutableArray<EndPost> Posts(ImmutableArray<DoorOpening> doors)
     {
         BoardSection post = PostBoard;
-        Length width = post.Depth;
+        Length width = WidthOf(post);
         Length spacing = draft.Answers.Take(path + ".postSpacing", LayoutDefaults.EndPostSpacing, end.PostSpacing);
         if (spacing < width * 2)
         {
@@ -125,6 +125,9 @@ internal sealed partial class EndPlanner
     /// <summary>The board of girts, jambs, cripples and vent rails.</summary>
     private BoardSection Frame => frame ??= draft.Board(path + ".frameBoard", end.FrameBoard, LayoutDefaults.FrameBoard, LayoutDefaults.TreatedFrame);
 
+    /// <summary>A post stands with its deeper side along the tunnel, which is how it bends least under wind on the end (common practice, no source).</summary>
+    private static Length WidthOf(BoardSection post) => post.Thickness;
+
     private BoardSection PostSection()
     {
         string nominal = draft.Answers.Take(path + ".postSize", LayoutDefaults.EndPost, end.PostSize);
@@ -172,7 +175,7 @@ internal sealed partial class EndPlanner
 
     private EndPost? Post(int number, Length centre, string? doorId, BoardSection section, Length embedment, PostTop top)
     {
-        Length width = section.Depth;
+        Length width = WidthOf(section);
         if (TopOf(centre, width) is not { } heights) return null;
         if (top == PostTop.Bracket)
         {
@@ -183,7 +186,7 @@ internal sealed partial class EndPlanner
         Length foot = ground - embedment;
         Angle tilt = Angle.FromRadians(Math.Atan2(Math.Max(heights.Point.Metres - heights.Least.Metres, 0), Math.Max(RunOfSlope(heights, width).Metres, Tolerances.PlaceM)));
         string id = FormattableString.Invariant($"{name}-post-{number}");
-        Length along = PlaneAlong(section.Thickness);
+        Length along = PlaneAlong(section.Depth);
         draft.Members.Add(new Member
         {
             Id = id,
@@ -246,7 +249,7 @@ internal sealed partial class EndPlanner
         foreach (EndPost post in posts)
         {
             draft.Holes.Add(new ConcreteHole("hole-" + post.MemberId, post.MemberId,
-                new TunnelPoint(post.Centre, PlaneAlong(section.Thickness), station.Base + post.Ground), diameter, depth, embedment, outline, collar,
+                new TunnelPoint(post.Centre, PlaneAlong(section.Depth), station.Base + post.Ground), diameter, depth, embedment, outline, collar,
                 ConcreteVolume.Of(diameter, depth, outline, embedment, collar)));
         }
         GroundPlanner.WarnOfFrost(draft, path + ".embedment", depth);

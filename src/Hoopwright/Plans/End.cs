@@ -11,8 +11,8 @@ public sealed record End : PlanSection
     [Description("framed: posts and film of its own; roofSheet: the roof sheet is gathered over it; open.")]
     public EndClosing? Closing { get; init; }
 
-    /// <summary>Nominal size of end-wall posts, such as 4x4.</summary>
-    [Description("Nominal size of end-wall posts, such as 4x4.")]
+    /// <summary>Nominal size of end-wall posts, such as 4x4; a deeper side stands along the tunnel, against the wind.</summary>
+    [Description("Nominal size of end-wall posts, such as 4x4; a deeper side stands along the tunnel, against the wind.")]
     public string? PostSize { get; init; }
 
     /// <summary>The widest gap allowed between end-wall posts, middle to middle.</summary>

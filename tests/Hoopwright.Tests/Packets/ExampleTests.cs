@@ -3,6 +3,7 @@ using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Strength;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Packets;
@@ -82,6 +83,16 @@ public sealed class ExampleTests
         PlannedTunnel planned = Work("round-14ft");
         foreach (string code in (string[])["loads.no-snow", "loads.no-wind", "assumed.site.frost-depth", "orders.prices.example", "assumed.strength"])
             Assert.Contains(planned.Diagnostics, found => found.Code == code);
+    }
+
+    [Theory]
+    [InlineData("gothic-26ft")]
+    [InlineData("metric-9m")]
+    public void An_example_with_loads_of_an_invented_site_is_not_past_a_limit_as_taken(string name)
+    {
+        StrengthReport report = Work(name).Strength!;
+        Assert.True(report.Verdict is StrengthVerdict.Stands or StrengthVerdict.Marginal, report.Says);
+        Assert.All(report.Combinations, each => Assert.True(each.Utilisation is { Value: <= 1 }, each.Words));
     }
 
     [Fact]

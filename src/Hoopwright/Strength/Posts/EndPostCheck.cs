@@ -40,18 +40,16 @@ internal sealed record EndPostCheck(string PostId, double WidthM, double HeightM
         // strong side.
         double reactionN = pressurePa * widthM * heightM / 2, momentNm = reactionN * heightM / 4;
         Member member = tunnel.Members.First(each => each.Id == post.MemberId);
-        WoodCheck? bent = member.Section.Match(_ => null, board => Bent(board, post, heightM, momentNm, reactionN, wood));
+        WoodCheck? bent = member.Section.Match(_ => null, board => Bent(board, heightM, momentNm, reactionN, wood));
         return new EndPostCheck(post.MemberId, widthM, heightM, reactionN, reactionN, bent, FootOf(tunnel, post, member, reactionN, ground));
     }
 
-    private static WoodCheck? Bent(BoardSection board, EndPost post, double heightM, double momentNm, double shearN, EndPostWood wood)
+    private static WoodCheck? Bent(BoardSection board, double heightM, double momentNm, double shearN, EndPostWood wood)
     {
         var section = new WoodSection(board.Thickness.Metres, board.Depth.Metres);
         if (WoodTable.Find(wood.Species, wood.Grade, section) is not { } values) return null;
-        // The side across the end tells which way the post faces the wind.
-        bool isFlat = post.Width.Metres > board.Thickness.Metres + Tolerances.PlaceM;
-        WoodForces forces = isFlat ? new WoodForces(0, FlatwiseNm: momentNm, FlatwiseShearN: shearN) : new WoodForces(0, momentNm, EdgewiseShearN: shearN);
-        return WoodCheck.Of(AdjustedWood.Of(values, section, wood.Conditions), new WoodMember(heightM, heightM, heightM, BeamLoad.Uniform), forces);
+        // It stands with its deeper side to the wind.
+        return WoodCheck.Of(AdjustedWood.Of(values, section, wood.Conditions), new WoodMember(heightM, heightM, heightM, BeamLoad.Uniform), new WoodForces(0, momentNm, EdgewiseShearN: shearN));
     }
 
     private static LateralCheck? FootOf(Tunnel tunnel, EndPost post, Member member, double forceN, GroundAt ground)

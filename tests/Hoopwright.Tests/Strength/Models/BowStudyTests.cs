@@ -48,8 +48,9 @@ public sealed class BowStudyTests
         Tunnel tunnel = TunnelOf("gothic-26ft");
         (BowTrial trial, TunnelLoads loads) = TrialOf(tunnel, 3);
         double widthM = trial.Place.FilmWidthM, bayM = 72 * 0.3048 / 18;
-        // 1.9 x 0.083 in weighs 2.3995 kg/m and 1.315 x 0.065 in 1.2927 kg/m by the exact formula (7850 kg/m³).
-        double frameN = ((2.3995 * tunnel.Bow.CentreLine.Length.Metres) + (3 * 1.2927 * bayM)) * Gravity;
+        double tieM = tunnel.Members.First(member => member.Role == MemberRole.Tie).CutLength.Metres;
+        // 2.375 x 0.095 in weighs 3.4462 kg/m, 1.66 x 0.083 in 2.0826 kg/m and 1.315 x 0.065 in 1.2927 kg/m by the exact formula (7850 kg/m³).
+        double frameN = ((3.4462 * tunnel.Bow.CentreLine.Length.Metres) + (3 * 2.0826 * bayM) + (1.2927 * tieM)) * Gravity;
         trial.Try([new BowTerm(IndexOf(loads, "dead-frame"), 1)], 0, DesignMethod.Lrfd);
         double feetN = trial.Bow.Reaction(false, trial.Applied).UpN + trial.Bow.Reaction(true, trial.Applied).UpN;
         Assert.Equal(bayM, widthM, 1e-9);
