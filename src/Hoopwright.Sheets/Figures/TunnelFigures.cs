@@ -19,7 +19,16 @@ public static class TunnelFigures
     /// <param name="cuts">Cut lists; null leaves them out.</param>
     /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
     /// <param name="sheet">Paper, names and units.</param>
-    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet)
+    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet) =>
+        [.. Offers(tunnel, film, cuts, strength, sheet).Select((offer, index) => new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Draw()))];
+
+    /// <summary>The same drawings before they are drawn, for those who want to see one.</summary>
+    /// <param name="tunnel">What to draw.</param>
+    /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
+    /// <param name="cuts">Cut lists; null leaves them out.</param>
+    /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
+    /// <param name="sheet">Paper, names and units.</param>
+    public static ImmutableArray<FigureOffer> Offers(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet)
     {
         List<(string Name, Func<FigureSheet, string, Drawing> Draw)> wanted =
         [
@@ -35,6 +44,7 @@ public static class TunnelFigures
             foreach (DoorOpening door in end.Doors.Where(door => !door.Leaves.IsEmpty))
                 wanted.Add((door.Id + "-leaf", (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
         }
+        int ofLayout = wanted.Count;
         if (strength is not null)
         {
             ImmutableArray<ShownLoad> shown = ShownLoad.Of(strength);
@@ -53,9 +63,8 @@ public static class TunnelFigures
         if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
         return
         [
-            .. wanted.Select((each, index) => new TunnelFigure(
-                string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{each.Name}"),
-                Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
+            .. wanted.Select((each, index) => new FigureOffer(
+                each.Name, index >= ofLayout, () => Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
         ];
     }
 

@@ -26,10 +26,8 @@ public static class TunnelWorks
     /// <param name="reading">What came of reading it.</param>
     /// <param name="book">A price book whose prices come after those of the plan; null for none.</param>
     /// <param name="effort">How much work each cut list may take; null for as much as there is time for while someone is typing.</param>
-    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null) => Plan(reading, book, effort, withStrength: true);
-
-    /// <summary>The same with or without what the tunnel stands, which takes most of the time.</summary>
-    internal static PlannedTunnel Plan(PlanReading reading, Prices? book, CutEffort? effort, bool withStrength)
+    /// <param name="depth">How far to go; what lies beyond stays null.</param>
+    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null, WorkDepth depth = WorkDepth.Whole)
     {
         Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
         UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
@@ -45,7 +43,10 @@ public static class TunnelWorks
         if (layout.Tunnel is not { } tunnel || !reading.IsUsable)
             return planned with { Rules = answers.Rules, Diagnostics = InOrder(found, reading.IsUsable ? answers.Assumptions : []) };
 
-        StrengthReport? strength = withStrength ? StrengthPlanner.Plan(tunnel, answers) : null;
+        if (depth == WorkDepth.Layout)
+            return planned with { Tunnel = tunnel, Rules = answers.Rules, Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]) };
+
+        StrengthReport? strength = depth == WorkDepth.Whole ? StrengthPlanner.Plan(tunnel, answers) : null;
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);

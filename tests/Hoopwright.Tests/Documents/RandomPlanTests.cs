@@ -33,7 +33,7 @@ public sealed class RandomPlanTests
     public void Ten_thousand_mangled_plans_give_whole_results_or_errors_and_never_an_exception() => Generate.MangledPlanBytes.Sample(bytes =>
     {
         long start = Stopwatch.GetTimestamp();
-        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(bytes), null, CutEffort.Least, withStrength: bytes.Length % 10 == 0);
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(bytes), null, CutEffort.Least, bytes.Length % 10 == 0 ? WorkDepth.Whole : WorkDepth.Orders);
         Assert.True(Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(10), "slow");
         Assert.NotEmpty(ResultsJson.Write(planned));
         return planned.Orders is not null || planned.Diagnostics.Any(found => found.Severity == Severity.Error);

@@ -21,7 +21,7 @@ public sealed class RandomPlanTests
     {
         // What a tunnel stands takes most of the time, so of ten thousand plans only every tenth or so is asked for it.
         bool withStrength = text.Length % 10 == 0;
-        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(text)), null, CutEffort.Least, withStrength);
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(text)), null, CutEffort.Least, withStrength ? WorkDepth.Whole : WorkDepth.Orders);
         Assert.Equal(withStrength, planned.Strength is { Says.Length: > 0 });
         Diagnostic[] errors = [.. planned.Diagnostics.Where(found => found.Severity == Severity.Error)];
         Assert.True(errors.Length == 0, text + "\n" + string.Join("\n", (object[])errors));

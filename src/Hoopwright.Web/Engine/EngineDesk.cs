@@ -1,0 +1,27 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+
+namespace Hoopwright.Web.Engine;
+
+/// <summary>What a worker of the browser may call by name.</summary>
+[SupportedOSPlatform("browser")]
+internal static partial class EngineDesk
+{
+    [JSExport]
+    internal static string Look(string document, string figure) => EngineWork.Look(document, figure);
+
+    [JSExport]
+    internal static string Orders(string document) => EngineWork.Orders(document);
+
+    [JSExport]
+    internal static string Whole(string document) => EngineWork.Whole(document);
+
+    [JSExport]
+    internal static string Why(string document, string path) => EngineWork.Why(document, path);
+
+    [JSExport]
+    internal static string Scene(string document) => EngineWork.Scene(document);
+
+    [JSExport]
+    internal static byte[] Packet(string document, string paper, string date, bool pdfOnly) => EngineWork.Packet(document, paper, date, pdfOnly);
+}

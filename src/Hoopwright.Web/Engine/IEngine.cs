@@ -1,0 +1,29 @@
+namespace Hoopwright.Web.Engine;
+
+/// <summary>The engine as the page sees it: work done elsewhere, so that typing never waits for it.</summary>
+public interface IEngine
+{
+    /// <summary>See <see cref="EngineWork.Look"/>.</summary>
+    Task<string> LookAsync(string document, string figure);
+
+    /// <summary>See <see cref="EngineWork.Orders"/>.</summary>
+    Task<string> OrdersAsync(string document);
+
+    /// <summary>See <see cref="EngineWork.Whole"/>.</summary>
+    Task<string> WholeAsync(string document);
+
+    /// <summary>See <see cref="EngineWork.Why"/>.</summary>
+    Task<string> WhyAsync(string document, string path);
+
+    /// <summary>See <see cref="EngineWork.Scene"/>.</summary>
+    Task<string> SceneAsync(string document);
+
+    /// <summary>Makes the packet and hands it to the browser as a download.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <param name="paper">letter or a4.</param>
+    /// <param name="date">The day on the sheets.</param>
+    /// <param name="pdfOnly">True for the PDF alone, false for the zip of everything.</param>
+    /// <param name="fileName">The name it is saved under.</param>
+    /// <returns>False when the plan has errors, so that there is no packet.</returns>
+    Task<bool> DownloadPacketAsync(string document, string paper, string date, bool pdfOnly, string fileName);
+}

@@ -1,0 +1,35 @@
+namespace Hoopwright.Web.Offline;
+
+/// <summary>What the browser's database answered.</summary>
+public sealed record ShelfAnswer
+{
+    /// <summary>True when it did what was asked.</summary>
+    public bool Ok { get; init; }
+
+    /// <summary>full when there is no room left, failed for anything else; null when all is well.</summary>
+    public string? Fault { get; init; }
+
+    /// <summary>What the browser said.</summary>
+    public string? Message { get; init; }
+
+    /// <summary>True when there is such a plan.</summary>
+    public bool Found { get; init; }
+
+    /// <summary>False when the stored text is no plan.</summary>
+    public bool Sound { get; init; } = true;
+
+    /// <summary>The plan as text.</summary>
+    public string Document { get; init; } = "";
+
+    /// <summary>Steps of the history that are applied.</summary>
+    public int At { get; init; }
+
+    /// <summary>Steps of the history there are.</summary>
+    public int Of { get; init; }
+
+    /// <summary>Where the plan changed.</summary>
+    public string? Path { get; init; }
+
+    /// <summary>The plans on the shelf.</summary>
+    public IReadOnlyList<ShelfEntry> Plans { get; init; } = [];
+}

@@ -1,0 +1,21 @@
+using Hoopwright.Web;
+using Hoopwright.Web.Engine;
+using Hoopwright.Web.Fields;
+using Hoopwright.Web.Offline;
+using Hoopwright.Web.State;
+using Hoopwright.Web.Words;
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+
+WebAssemblyHostBuilder builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.Services
+    .AddSingleton(TimeProvider.System)
+    .AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) })
+    .AddSingleton<IEngine, WorkerEngine>()
+    .AddSingleton<IShelf, BrowserShelf>()
+    .AddSingleton<Wording>()
+    .AddSingleton(_ => FieldSheet.Read())
+    .AddSingleton<OpenPlan>()
+    .AddSingleton<Live>()
+    .AddSingleton<PageScript>();
+builder.RootComponents.Add<App>("#app");
+await builder.Build().RunAsync();

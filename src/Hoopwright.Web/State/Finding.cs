@@ -1,0 +1,9 @@
+namespace Hoopwright.Web.State;
+
+/// <summary>Something found in a plan, as the results say it.</summary>
+/// <param name="Severity">error, warning or assumption.</param>
+/// <param name="Path">Where in the plan.</param>
+/// <param name="Message">What, in words.</param>
+/// <param name="Seen">What was seen; null when there was nothing.</param>
+/// <param name="Accepted">What would do, or what was taken.</param>
+public sealed record Finding(string Severity, string Path, string Message, string? Seen, string? Accepted);

@@ -1,0 +1,234 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Hoopwright.Web.Engine;
+
+namespace Hoopwright.Web.State;
+
+/// <summary>
+/// Keeps results true to the open plan: first the drawing in sight and what is wrong, then orders, then everything. A newer
+/// change always goes before what an older one still asked for.
+/// </summary>
+/// <param name="plan">The open plan.</param>
+/// <param name="engine">Who works it out.</param>
+public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
+{
+    private readonly Dictionary<string, Picture> deepPictures = [];
+    private string figure = "bow", lookedAt = "", lookedFigure = "", workedOn = "";
+    private bool started, isLooking, isWorking;
+    private JsonElement? look, orders, whole;
+
+    /// <summary>There is something new to show.</summary>
+    public event Action? Changed;
+
+    /// <summary>The drawing in sight; null when there is none yet.</summary>
+    public Picture? Picture { get; private set; }
+
+    /// <summary>Names of the drawings that can be had.</summary>
+    public ImmutableArray<string> Figures { get; private set; } = [];
+
+    /// <summary>Names of the drawings that rest on loads, film and cuts, once they are there.</summary>
+    public ImmutableArray<string> DeepFigures => [.. deepPictures.Keys];
+
+    /// <summary>What was found, errors first.</summary>
+    public ImmutableArray<Finding> Findings { get; private set; } = [];
+
+    /// <summary>The values that results rest on, by path.</summary>
+    public ImmutableDictionary<string, Rule> Rules { get; private set; } = ImmutableDictionary<string, Rule>.Empty;
+
+    /// <summary>What the engine said when it failed; null when all is well.</summary>
+    public string? Fault { get; private set; }
+
+    /// <summary>True when the plan has no errors, as far as was looked.</summary>
+    public bool IsUsable { get; private set; }
+
+    /// <summary>True while something newer than what is shown is being worked out.</summary>
+    public bool IsBehind => workedOn != plan.Document;
+
+    /// <summary>The last complete results that were marked as seen; changes are told against them.</summary>
+    public JsonElement? Seen { get; private set; }
+
+    /// <summary>The last complete results, possibly of the plan before its last change.</summary>
+    public JsonElement? Whole => whole;
+
+    /// <summary>The freshest value at a path of the results.</summary>
+    /// <param name="path">Such as orders.total.</param>
+    public JsonElement? Result(string path) =>
+        Find(IsBehind ? null : whole, path) ?? Find(look, path) ?? Find(orders, path) ?? Find(whole, path);
+
+    /// <summary>The freshest text at a path of the results; empty when there is none.</summary>
+    /// <param name="path">Such as frame.bow.filmLineText.</param>
+    public string Text(string path) => Result(path) is { } value ? (value.ValueKind == JsonValueKind.String ? value.GetString() ?? "" : value.ToString()) : "";
+
+    /// <summary>Starts to follow the open plan.</summary>
+    public void Follow()
+    {
+        if (!started)
+        {
+            started = true;
+            plan.Changed += Kick;
+        }
+        Kick();
+    }
+
+    /// <summary>Forgets another plan's results.</summary>
+    public void Forget()
+    {
+        look = orders = whole = Seen = null;
+        (Picture, workedOn, lookedAt) = (null, "", "");
+        deepPictures.Clear();
+    }
+
+    /// <summary>Puts a drawing in sight.</summary>
+    /// <param name="name">Its name.</param>
+    public void Show(string name)
+    {
+        figure = name;
+        if (deepPictures.TryGetValue(name, out Picture? picture))
+        {
+            Picture = picture;
+            Changed?.Invoke();
+        }
+        else Kick();
+    }
+
+    /// <summary>Changes are told against what is shown now from here on.</summary>
+    public void MarkSeen()
+    {
+        Seen = whole;
+        Changed?.Invoke();
+    }
+
+    /// <summary>A value at a path of some results; null when it is not there.</summary>
+    /// <param name="results">The results.</param>
+    /// <param name="path">The path.</param>
+    public static JsonElement? Find(JsonElement? results, string path)
+    {
+        if (results is not { } value) return null;
+        foreach (string step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.'))
+        {
+            if (step.StartsWith('['))
+            {
+                if (value.ValueKind != JsonValueKind.Array || !int.TryParse(step.Trim('[', ']'), out int index) || index >= value.GetArrayLength()) return null;
+                value = value[index];
+            }
+            else if (value.ValueKind != JsonValueKind.Object || !value.TryGetProperty(step, out value)) return null;
+        }
+        return value.ValueKind == JsonValueKind.Null ? null : value;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => plan.Changed -= Kick;
+
+    private void Kick()
+    {
+        if (!isLooking) _ = Guard(LookOn);
+        if (!isWorking) _ = Guard(WorkOn);
+        Changed?.Invoke();
+    }
+
+    private async Task Guard(Func<Task> work)
+    {
+        try
+        {
+            await work();
+        }
+        catch (Exception fault) when (fault is Microsoft.JSInterop.JSException or JsonException or InvalidOperationException)
+        {
+            (Fault, isLooking, isWorking) = (fault.Message, false, false);
+            Changed?.Invoke();
+        }
+    }
+
+    private async Task LookOn()
+    {
+        isLooking = true;
+        bool hasOrders = true;
+        while (lookedAt != plan.Document || lookedFigure != figure || !hasOrders)
+        {
+            if (lookedAt != plan.Document || lookedFigure != figure)
+            {
+                bool isNew = lookedAt != plan.Document;
+                (string document, string name) = (plan.Document, figure);
+                JsonElement answer = Parse(await engine.LookAsync(document, name));
+                (lookedAt, lookedFigure, Fault) = (document, name, null);
+                Take(answer, name);
+                hasOrders = hasOrders && !isNew;
+            }
+            else
+            {
+                hasOrders = true;
+                if (IsUsable) orders = Find(Parse(await engine.OrdersAsync(lookedAt)), "results");
+            }
+            Changed?.Invoke();
+        }
+        isLooking = false;
+    }
+
+    private async Task WorkOn()
+    {
+        isWorking = true;
+        while (workedOn != plan.Document)
+        {
+            // Someone who types goes on typing; the long work waits for the pause.
+            string document;
+            do
+            {
+                document = plan.Document;
+                await Task.Delay(350);
+            }
+            while (document != plan.Document);
+            JsonElement answer = Parse(await engine.WholeAsync(document));
+            workedOn = document;
+            if (Find(answer, "results.frame") is null) continue;
+            whole = Find(answer, "results");
+            Seen ??= whole;
+            deepPictures.Clear();
+            foreach (JsonElement drawing in Find(answer, "drawings")?.EnumerateArray().ToArray() ?? []) deepPictures[Word(drawing, "name")] = PictureOf(drawing);
+            if (workedOn == plan.Document) TakeFindings(whole);
+            if (deepPictures.TryGetValue(figure, out Picture? picture)) Picture = picture;
+            Changed?.Invoke();
+        }
+        isWorking = false;
+        Changed?.Invoke();
+    }
+
+    private void Take(JsonElement answer, string name)
+    {
+        look = Find(answer, "results");
+        IsUsable = Find(look, "frame") is not null;
+        if (IsUsable)
+        {
+            Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
+            if (Find(answer, "drawing") is { } drawing && (Word(drawing, "name") == name || !deepPictures.ContainsKey(name))) Picture = PictureOf(drawing);
+        }
+        TakeFindings(look);
+    }
+
+    private void TakeFindings(JsonElement? results)
+    {
+        Findings =
+        [
+            .. Items(results, "diagnostics").Concat(Items(results, "assumptions")).Select(each =>
+                new Finding(Word(each, "severity"), Word(each, "path"), Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
+        ];
+        Rules = Items(results, "rules")
+            .Select(each => new Rule(Word(each, "path"), Word(each, "value"), Word(each, "says"), Flag(each, "given"), Flag(each, "assumption"), Word(each, "source")))
+            .GroupBy(rule => rule.Path).ToImmutableDictionary(same => same.Key, same => same.First());
+    }
+
+    private static IEnumerable<JsonElement> Items(JsonElement? results, string name) => Find(results, name) is { ValueKind: JsonValueKind.Array } list ? list.EnumerateArray().ToArray() : [];
+
+    private static Picture PictureOf(JsonElement drawing) => new(Word(drawing, "name"), Word(drawing, "title"), Word(drawing, "description"), Word(drawing, "svg"));
+
+    private static string Word(JsonElement group, string name) => Maybe(group, name) ?? "";
+
+    private static string? Maybe(JsonElement group, string name) => Find(group, name)?.GetString();
+
+    private static bool Flag(JsonElement group, string name) => Find(group, name) is { ValueKind: JsonValueKind.True };
+
+    private static JsonElement Parse(string json)
+    {
+        using JsonDocument document = JsonDocument.Parse(json);
+        return document.RootElement.Clone();
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace Hoopwright.Web.Words;
+
+/// <summary>Every text of the page, by key, in the language chosen. What a language lacks is said in English.</summary>
+public sealed class Wording
+{
+    private static readonly ImmutableDictionary<string, string> English = Read("en");
+    private ImmutableDictionary<string, string> chosen = English;
+
+    /// <summary>Another language was chosen.</summary>
+    public event Action? Changed;
+
+    /// <summary>The languages there are, by their codes.</summary>
+    public static ImmutableArray<string> Languages { get; } = ["en", "es"];
+
+    /// <summary>The code of the language chosen.</summary>
+    public string Language { get; private set; } = "en";
+
+    /// <summary>The text of a key; the key itself when nobody has written it.</summary>
+    /// <param name="key">The key.</param>
+    public string this[string key] => chosen.GetValueOrDefault(key) ?? English.GetValueOrDefault(key) ?? key;
+
+    /// <summary>The text of a key with its places {0}, {1} filled.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="values">What goes into the places.</param>
+    public string Of(string key, params object[] values) => string.Format(CultureInfo.InvariantCulture, this[key], values);
+
+    /// <summary>What a field is called: by its path, by its name, or its name spelled out.</summary>
+    /// <param name="pattern">Its path with [] for list items.</param>
+    public string Field(string pattern)
+    {
+        string name = pattern[(pattern.LastIndexOf('.') + 1)..].Replace("[]", "", StringComparison.Ordinal);
+        return Known("field." + pattern) ?? Known("field." + name) ?? Spelled(name);
+    }
+
+    /// <summary>What a choice of a field is called.</summary>
+    /// <param name="pattern">The field's path with [] for list items.</param>
+    /// <param name="choice">The word in the plan.</param>
+    public string Choice(string pattern, string choice)
+    {
+        string name = pattern[(pattern.LastIndexOf('.') + 1)..];
+        return Known($"choice.{pattern}.{choice}") ?? Known($"choice.{name}.{choice}") ?? Known("choice." + choice) ?? Spelled(choice);
+    }
+
+    /// <summary>What a result is called.</summary>
+    /// <param name="path">Its path without unit.</param>
+    public string Fact(string path) => Known("fact." + path) ?? Spelled(path[(path.LastIndexOf('.') + 1)..]);
+
+    /// <summary>What a drawing is called.</summary>
+    /// <param name="name">Its name, such as front-end or front-door-1-leaf.</param>
+    public string Drawing(string name)
+    {
+        if (Known("drawing." + name) is { } known) return known;
+        string spelled = name.Replace('-', ' ');
+        return char.ToUpperInvariant(spelled[0]) + spelled[1..];
+    }
+
+    /// <summary>Chooses a language.</summary>
+    /// <param name="code">Its code; English when there is no such language.</param>
+    public void Choose(string? code)
+    {
+        Language = code is not null && Languages.Contains(code) ? code : "en";
+        chosen = Language == "en" ? English : Read(Language);
+        Changed?.Invoke();
+    }
+
+    /// <summary>The keys of a language, for those who check that none is missing.</summary>
+    /// <param name="code">Its code.</param>
+    public static ImmutableDictionary<string, string> Read(string code)
+    {
+        using Stream? file = typeof(Wording).Assembly.GetManifestResourceStream($"words.{code}.json");
+        if (file is null) return ImmutableDictionary<string, string>.Empty;
+        using JsonDocument words = JsonDocument.Parse(file, new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
+        return words.RootElement.EnumerateObject().ToImmutableDictionary(word => word.Name, word => word.Value.GetString() ?? "");
+    }
+
+    private string? Known(string key) => chosen.GetValueOrDefault(key) ?? English.GetValueOrDefault(key);
+
+    private static string Spelled(string name)
+    {
+        StringBuilder words = new();
+        foreach (char letter in name)
+        {
+            if (words.Length == 0) words.Append(char.ToUpperInvariant(letter));
+            else if (char.IsUpper(letter) && !char.IsUpper(words[^1])) words.Append(' ').Append(char.ToLowerInvariant(letter));
+            else words.Append(letter);
+        }
+        return words.ToString();
+    }
+}

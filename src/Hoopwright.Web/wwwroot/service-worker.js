@@ -1,0 +1,2 @@
+// While developing nothing is kept: every file comes from the server.
+self.addEventListener('fetch', () => { });
