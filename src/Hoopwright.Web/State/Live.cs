@@ -83,7 +83,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     public void Show(string name)
     {
         figure = name;
-        if (deepPictures.TryGetValue(name, out Picture? picture))
+        if (Deep(name) is { } picture)
         {
             Picture = picture;
             Changed?.Invoke();
@@ -118,6 +118,9 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => plan.Changed -= Kick;
+
+    // A drawing that goes over several sheets is found by the beginning of its name.
+    private Picture? Deep(string name) => deepPictures.GetValueOrDefault(name) ?? deepPictures.Values.FirstOrDefault(each => each.Name.StartsWith(name, StringComparison.Ordinal));
 
     private void Kick()
     {
@@ -185,7 +188,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             deepPictures.Clear();
             foreach (JsonElement drawing in Find(answer, "drawings")?.EnumerateArray().ToArray() ?? []) deepPictures[Word(drawing, "name")] = PictureOf(drawing);
             if (workedOn == plan.Document) TakeFindings(whole);
-            if (deepPictures.TryGetValue(figure, out Picture? picture)) Picture = picture;
+            if (Deep(figure) is { } picture) Picture = picture;
             Changed?.Invoke();
         }
         isWorking = false;
@@ -199,9 +202,9 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         if (IsUsable)
         {
             Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
-            if (Find(answer, "drawing") is { } drawing && (Word(drawing, "name") == name || !deepPictures.ContainsKey(name))) Picture = PictureOf(drawing);
+            if (Find(answer, "drawing") is { } drawing && (Word(drawing, "name") == name || Deep(name) is null)) Picture = PictureOf(drawing);
         }
-        TakeFindings(look);
+        if (workedOn != lookedAt || !IsUsable) TakeFindings(look);
     }
 
     private void TakeFindings(JsonElement? results)

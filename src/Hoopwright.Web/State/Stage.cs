@@ -18,7 +18,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("cover", ["sides", "cover", "fasteners"], ["left-side", "film-cuts"]),
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
         new("orders", ["prices", "stock", "orders", "crew"], ["bow"]),
-        new("cuts", ["cuts"], ["cut-lists-1-of", "film-cuts"]),
+        new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
     ];
 
     /// <summary>The stage that asks for a path of the plan; the first when none does.</summary>
