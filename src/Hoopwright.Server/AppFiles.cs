@@ -70,7 +70,7 @@ internal static class AppFiles
     }
 
     // The publisher wrote the same file compressed beside it: that one is sent where the browser takes it.
-    private static void Compress(HttpContext context, IFileProvider files, FileExtensionContentTypeProvider types)
+    private static void Compress(HttpContext context, PhysicalFileProvider files, FileExtensionContentTypeProvider types)
     {
         if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method)) return;
         string path = context.Request.Path.Value ?? "";

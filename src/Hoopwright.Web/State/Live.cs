@@ -219,7 +219,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             .GroupBy(rule => rule.Path).ToImmutableDictionary(same => same.Key, same => same.First());
     }
 
-    private static IEnumerable<JsonElement> Items(JsonElement? results, string name) => Find(results, name) is { ValueKind: JsonValueKind.Array } list ? list.EnumerateArray().ToArray() : [];
+    private static JsonElement[] Items(JsonElement? results, string name) => Find(results, name) is { ValueKind: JsonValueKind.Array } list ? list.EnumerateArray().ToArray() : [];
 
     private static Picture PictureOf(JsonElement drawing) => new(Word(drawing, "name"), Word(drawing, "title"), Word(drawing, "description"), Word(drawing, "svg"));
 

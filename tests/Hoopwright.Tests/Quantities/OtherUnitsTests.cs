@@ -1,5 +1,4 @@
 using Hoopwright.Quantities;
-using Xunit;
 
 namespace Hoopwright.Tests.Quantities;
 

@@ -1,0 +1,38 @@
+using System.Text;
+using System.Text.Json;
+using Hoopwright.Packets;
+using Hoopwright.Plans;
+using Hoopwright.Testing;
+using Hoopwright.Web.Engine;
+
+namespace Hoopwright.Web.Tests;
+
+public sealed class EngineWorkTests
+{
+    [Fact]
+    public void The_page_gets_the_very_results_of_the_command_line()
+    {
+        string plan = Encoding.UTF8.GetString(SamplePlans.ExampleBytes("round-14ft"));
+        using JsonDocument whole = JsonDocument.Parse(EngineWork.Whole(plan));
+        string results = Encoding.UTF8.GetString(ResultsJson.Write(TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(plan)))));
+        Assert.Equal(results.TrimEnd('\n'), whole.RootElement.GetProperty("results").GetRawText().TrimEnd('\n'));
+    }
+
+    [Fact]
+    public void A_quick_look_says_what_is_wrong_and_draws_nothing_wrong()
+    {
+        using JsonDocument look = JsonDocument.Parse(EngineWork.Look("""{"hoopwright":"1.0","frame":{"span":"26"}}""", "bow"));
+        Assert.Equal(JsonValueKind.Null, look.RootElement.GetProperty("drawing").ValueKind);
+        Assert.NotEqual(0, look.RootElement.GetProperty("results").GetProperty("diagnostics").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_scene_holds_every_bow_and_every_member_that_is_no_bow()
+    {
+        string plan = Encoding.UTF8.GetString(SamplePlans.ExampleBytes("round-14ft"));
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(plan)), depth: WorkDepth.Layout);
+        using JsonDocument scene = JsonDocument.Parse(EngineWork.Scene(plan));
+        Assert.Equal(planned.Tunnel!.Stations.Length, scene.RootElement.GetProperty("bows").GetArrayLength());
+        Assert.Equal(planned.Tunnel.Members.Count(member => member.Role != Layout.MemberRole.Bow), scene.RootElement.GetProperty("members").GetArrayLength());
+    }
+}

@@ -1,0 +1,81 @@
+using System.Text.Json.Nodes;
+using Bunit;
+using Hoopwright.Web.Fields;
+using Hoopwright.Web.Parts;
+using Hoopwright.Web.State;
+using Hoopwright.Web.Words;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Hoopwright.Web.Tests;
+
+public sealed class FieldRowTests : BunitContext
+{
+    private static readonly FieldSheet Sheet = FieldSheet.Read();
+
+    public FieldRowTests() => Services.AddSingleton<Wording>();
+
+    private static Field Span => Sheet["frame"].Fields.First(each => each.Name == "span");
+
+    [Fact]
+    public void What_is_typed_goes_to_the_plan_as_it_is_typed()
+    {
+        FieldHost host = new(new JsonObject());
+        IRenderedComponent<FieldRow> row = Row(host);
+        row.Find("input").Input("26 ft");
+        Assert.Equal("26 ft", PlanPath.TextAt(host.Root, "frame.span"));
+    }
+
+    [Fact]
+    public void A_field_that_is_emptied_is_left_out_of_the_plan()
+    {
+        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26 ft"}}""")!);
+        Row(host).Find("input").Input("");
+        Assert.Null(PlanPath.At(host.Root, "frame.span"));
+    }
+
+    [Fact]
+    public void What_someone_is_typing_is_not_taken_from_under_their_fingers()
+    {
+        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26 ft"}}""")!);
+        IRenderedComponent<FieldRow> row = Row(host);
+        row.Find("input").Input("2");
+        host.Root = JsonNode.Parse("""{"frame":{"span":"30 ft"}}""")!;
+        row.Render(parameters => parameters.Add(each => each.Path, "frame.span"));
+        Assert.Equal("2", row.Find("input").GetAttribute("value"));
+        row.Find("input").Blur();
+        row.Render(parameters => parameters.Add(each => each.Path, "frame.span"));
+        Assert.Equal("30 ft", row.Find("input").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void The_unit_is_switched_by_a_touch()
+    {
+        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26 ft"}}""")!);
+        IRenderedComponent<FieldRow> row = Row(host);
+        Assert.Equal("7.9248 m", row.Find("button.units").TextContent);
+        row.Find("button.units").Click();
+        Assert.Equal("7.9248 m", PlanPath.TextAt(host.Root, "frame.span"));
+    }
+
+    [Fact]
+    public void What_is_wrong_stands_beside_the_field_and_is_told_to_those_who_hear_the_page()
+    {
+        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26"}}""")!) { Findings = [new Finding("error", "frame.span", "The number has no unit.", "26", "\"26 ft\"")] };
+        IRenderedComponent<FieldRow> row = Row(host);
+        Assert.Equal("true", row.Find("input").GetAttribute("aria-invalid"));
+        Assert.Contains("The number has no unit.", row.Find(".error").TextContent, StringComparison.Ordinal);
+        Assert.Equal(row.Find(".about").Id, row.Find("input").GetAttribute("aria-describedby"));
+    }
+
+    [Fact]
+    public void A_value_taken_where_the_plan_is_silent_shows_in_the_empty_field_with_its_source()
+    {
+        FieldHost host = new(new JsonObject()) { Rule = new Rule("frame.span", "26' 0\"", "how wide", false, true, "common practice, no source") };
+        IRenderedComponent<FieldRow> row = Row(host);
+        Assert.Equal("26' 0\"", row.Find("input").GetAttribute("placeholder"));
+        Assert.Contains("common practice, no source", row.Find(".from").TextContent, StringComparison.Ordinal);
+    }
+
+    private IRenderedComponent<FieldRow> Row(FieldHost host) => Render<FieldRow>(parameters => parameters
+        .Add(row => row.Field, Span).Add(row => row.Path, "frame.span").Add(row => row.Sheet, host));
+}
