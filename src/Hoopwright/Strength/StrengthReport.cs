@@ -43,6 +43,9 @@ public sealed record StrengthReport
     /// <summary>The whole row in space; null when neither snow nor wind is entered, or the frame is not checked.</summary>
     public RowStrength? Row { get; init; }
 
+    /// <summary>What of the frame passes a limit, in words: as taken, or at the weaker end of the range where the frame is marginal.</summary>
+    internal ImmutableArray<string> FrameParts { get; init; } = [];
+
     /// <summary>What to look at again.</summary>
     public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
 }

@@ -73,12 +73,14 @@ internal sealed class BowStudy
             (_, _, > 1) => StrengthVerdict.Marginal,
             _ => StrengthVerdict.Stands,
         };
+        ImmutableArray<string> past = PartsPast(verdict, stands.Length > 0 ? stands[0].Strength : null, row);
         return new StrengthReport
         {
             Loads = _loads,
             NotChecked = null,
             Verdict = verdict,
-            Says = Say(verdict),
+            Says = VerdictSentence.Of(verdict, verdict, past, [], _loads),
+            FrameParts = past,
             Steel = _steel.Grade.Name,
             Yield = new PressureRange(Pa(_steel.Grade.LeastYieldPa), Pa(_steel.Grade.YieldPa), Pa(_steel.Grade.MostYieldPa)),
             Feet = _feet.Words,
@@ -221,23 +223,18 @@ internal sealed class BowStudy
         _ => row.Parts.Select(part => part.Utilisation?.Value ?? double.PositiveInfinity).DefaultIfEmpty(0).Max(),
     };
 
-    private string Say(StrengthVerdict verdict)
+    // The worst bow, then what of the row is past its limit besides bows.
+    private static ImmutableArray<string> PartsPast(StrengthVerdict verdict, CombinationStrength? worst, RowStrength? row) => verdict switch
     {
-        string missing = (_loads.GroundSnow, _loads.Wind) switch
-        {
-            (null, null) => "The plan gives no ground snow and no wind, so only what the inner bows stand is worked out.",
-            (null, _) => " No ground snow is given, so snow is not in this.",
-            (_, null) => " No wind is given, so wind is not in this.",
-            _ => "",
-        };
-        return verdict switch
-        {
-            StrengthVerdict.Stands => "On these assumptions the frame stands the entered loads." + missing,
-            StrengthVerdict.Marginal => "On these assumptions the frame is marginal under the entered loads: with the weakest steel or feet of the range it passes a limit." + missing,
-            StrengthVerdict.DoesNotStand => "On these assumptions the frame does not stand the entered loads." + missing,
-            StrengthVerdict.NothingEntered => missing,
-        };
-    }
+        StrengthVerdict.Stands or StrengthVerdict.NothingEntered => [],
+        StrengthVerdict.Marginal => ["the bows, with the weakest steel or feet"],
+        StrengthVerdict.DoesNotStand =>
+        [
+            .. worst is { Utilisation: null or { Value: > 1 } } ? [$"the bows, {worst.Governs}"] : Array.Empty<string>(),
+            .. row is { Buckles.IsEmpty: false } or { SnowBucklingFactor.Value: < 1 } ? ["the row of bows, buckling in space"] : Array.Empty<string>(),
+            .. row?.Parts.Where(part => part.Utilisation is null or { Value: > 1 }).Select(part => $"{part.Kind}s in the row, {part.Governs}") ?? [],
+        ],
+    };
 
     private ImmutableArray<Diagnostic> Diagnostics(StrengthVerdict verdict, CombinationStrength? worst)
     {

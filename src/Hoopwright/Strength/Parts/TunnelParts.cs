@@ -20,14 +20,12 @@ internal static class TunnelParts
     {
         if (bows.Verdict == StrengthVerdict.NothingEntered) return bows;
         ImmutableArray<PartStrength> parts = Of(tunnel, bows.Loads, study, answers);
-        PartStrength? first = parts.OrderByDescending(part => part.Verdict == StrengthVerdict.DoesNotStand).ThenByDescending(part => Number(part.AtStrongest)).ThenByDescending(part => Number(part.AtWeakest))
-            .FirstOrDefault(part => part.Verdict != StrengthVerdict.Stands);
-        StrengthVerdict verdict = Worse(bows.Verdict, first?.Verdict ?? StrengthVerdict.Stands);
+        StrengthVerdict verdict = parts.Select(part => part.Verdict).Aggregate(bows.Verdict, Worse);
         return bows with
         {
             Parts = parts,
             Verdict = verdict,
-            Says = first is null ? bows.Says : $"{Say(verdict, bows.Verdict, first)} {bows.Says}",
+            Says = VerdictSentence.Of(verdict, bows.Verdict, bows.FrameParts, parts, bows.Loads),
             Diagnostics = [.. bows.Diagnostics, .. parts.Where(part => part.Verdict != StrengthVerdict.Stands).Select(Told)],
         };
     }
@@ -52,19 +50,6 @@ internal static class TunnelParts
         _ => one,
     };
 
-    private static string Say(StrengthVerdict verdict, StrengthVerdict bows, PartStrength first)
-    {
-        string named = $"{first.Words} ({first.Governs})";
-        return (verdict, first.Verdict) switch
-        {
-            (StrengthVerdict.DoesNotStand, StrengthVerdict.DoesNotStand) => bows == StrengthVerdict.DoesNotStand
-                ? $"The tunnel does not stand the entered loads on these assumptions. Past its limit besides the bows: {named}."
-                : $"The tunnel does not stand the entered loads on these assumptions. What fails first: {named}.",
-            (StrengthVerdict.DoesNotStand, _) => $"The tunnel does not stand the entered loads on these assumptions. Marginal besides the bows: {named}.",
-            _ => $"The tunnel is marginal under the entered loads on these assumptions. At the lower end of what is known it passes a limit: {named}.",
-        };
-    }
-
     private static Diagnostic Told(PartStrength part)
     {
         bool fails = part.Verdict == StrengthVerdict.DoesNotStand;
@@ -85,6 +70,4 @@ internal static class TunnelParts
     }
 
     private static string Seen(Ratio? utilisation) => utilisation is { } used ? FormattableString.Invariant($"{used.Value:0.00}") : "beyond all";
-
-    private static double Number(Ratio? utilisation) => utilisation?.Value ?? double.PositiveInfinity;
 }

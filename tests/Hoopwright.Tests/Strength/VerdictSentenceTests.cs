@@ -1,0 +1,54 @@
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Strength;
+using Hoopwright.Testing;
+
+namespace Hoopwright.Tests.Strength;
+
+public sealed class VerdictSentenceTests
+{
+    // A hut under next to nothing on rock, held upright at the ground: the weaker end of what is known keeps every limit as well.
+    private const string Hut = """ "ground": { "postConcrete": "all", "postEmbedment": "4 ft", "holeDepth": "4 ft", "holeDiameter": "14 in", "legBase": "fixed" }, "cover": { "thickness": "0.2 mm" } """;
+
+    [Theory]
+    [InlineData("stands", StrengthVerdict.Stands, "The tunnel stands the entered loads on these assumptions: ", "5 psf", "15 mph")]
+    [InlineData("marginal", StrengthVerdict.Marginal, "The tunnel is marginal under the entered loads on these assumptions: ", "10 psf", "90 mph")]
+    [InlineData("does not stand", StrengthVerdict.DoesNotStand, "The tunnel does not stand the entered loads on these assumptions. Past a limit: the bows, ", "60 psf", "95 mph")]
+    public void It_says_the_verdict_once_and_never_more_than_that(string verdict, StrengthVerdict expected, string begins, string snow, string wind)
+    {
+        bool hut = expected == StrengthVerdict.Stands;
+        StrengthReport report = Report(hut, $$""" "groundSnow": "{{snow}}", "wind": "{{wind}}", "soilClass": "{{(hut ? "bedrock" : "gravel")}}" """);
+        Assert.Equal(expected, report.Verdict);
+        Assert.StartsWith(begins, report.Says, StringComparison.Ordinal);
+        Assert.Equal(2, report.Says.Split("entered loads").Length);
+        Assert.Equal(2, report.Says.Split(verdict).Length);
+        Assert.DoesNotContain("safe", report.Says, StringComparison.OrdinalIgnoreCase);
+        Assert.EndsWith(".", report.Says, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(""" "groundSnow": "5 psf" """, "No wind is given, so wind is not in this.")]
+    [InlineData(""" "wind": "15 mph" """, "No ground snow is given, so snow is not in this.")]
+    public void What_was_not_entered_is_said_last(string site, string says) =>
+        Assert.EndsWith(says, Report(true, site).Says, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_passes_a_limit_at_both_ends_is_named_before_what_passes_it_at_one()
+    {
+        StrengthReport report = Report(false, """ "groundSnow": "60 psf", "wind": "95 mph", "soilClass": "gravel", "frostDepth": "12 in" """);
+        int besides = report.Says.IndexOf("Marginal besides: ", StringComparison.Ordinal);
+        Assert.True(besides > 0, report.Says);
+        Assert.All(report.Parts, part => Assert.Equal(
+            part.Verdict switch { StrengthVerdict.DoesNotStand => (true, false), StrengthVerdict.Marginal => (false, true), _ => (false, false) },
+            (report.Says[..besides].Contains(part.Words, StringComparison.Ordinal), report.Says[besides..].Contains(part.Words, StringComparison.Ordinal))));
+    }
+
+    private static StrengthReport Report(bool hut, string site)
+    {
+        Plan plan = hut
+            ? SamplePlans.Simple("10 ft", "12 ft", "\"shape\": \"round\", \"sideHeight\": \"2 ft\", \"peakHeight\": \"7 ft\"", "\"bowTube\": { \"outside\": \"1.9 in\", \"wall\": \"0.12 in\", \"yield\": \"50 ksi\" }", Hut)
+            : SamplePlans.Example("gothic-26ft");
+        Plan sited = SamplePlans.Simple(rest: $"\"site\": {{ {site} }}");
+        return StrengthPlanner.Plan(SamplePlans.LayOut(plan with { Site = sited.Site }), new Answers(UnitSystem.UsCustomary));
+    }
+}
