@@ -5,6 +5,7 @@ using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
 using Hoopwright.Strength;
 using Hoopwright.Strength.Loads;
+using Hoopwright.Sweeps;
 
 namespace Hoopwright.Sheets.Packets;
 
@@ -29,6 +30,8 @@ internal sealed class StrengthTables
         (this.report, this.units) = (report, units);
         Limits = report.Limits.IsEmpty ? null : MakeLimits();
         Combinations = report.Combinations.IsEmpty ? null : MakeCombinations();
+        Parts = report.Parts.IsEmpty ? null : MakeParts();
+        Posts = report.FootLoads.IsEmpty ? null : MakePosts();
         Row = report.Row is { Parts.IsEmpty: false } row ? MakeRow(row) : null;
         Assumptions = MakeAssumptions();
         Coefficients = MakeCoefficients();
@@ -40,6 +43,12 @@ internal sealed class StrengthTables
     /// <summary>The worst combinations at the site; null when there are none.</summary>
     public Table? Combinations { get; }
 
+    /// <summary>Posts, end walls and film under the worst that comes on them; null where nothing does.</summary>
+    public Table? Parts { get; }
+
+    /// <summary>What the feet of the bows put on their posts; null where no combination of the site does.</summary>
+    public Table? Posts { get; }
+
     /// <summary>The worst members of the whole row; null when it was not looked at.</summary>
     public Table? Row { get; }
 
@@ -50,7 +59,7 @@ internal sealed class StrengthTables
     public Table Coefficients { get; }
 
     /// <summary>Every table there is.</summary>
-    public ImmutableArray<Table> All => [.. new[] { Limits, Combinations, Row, Assumptions, Coefficients }.OfType<Table>()];
+    public ImmutableArray<Table> All => [.. new[] { Limits, Combinations, Row, Parts, Posts, Assumptions, Coefficients }.OfType<Table>()];
 
     private Table MakeLimits() => new("strength-limits", "Snow and wind at which the first bow reaches its limit",
         [new("Held against", 1.9), new("Least – taken – most", 2.6), new("Snow so heavy lies on the roof", 2.6), new("Load case", 2.6), new("Bow and place", 2.4), new("What governs", 3)],
@@ -83,6 +92,33 @@ internal sealed class StrengthTables
         [
             .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words)),
         ]);
+
+    private Table MakeParts() => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
+        [new("What", 3.4), new("Used", 1.4), new("Verdict", 1.4), new("What governs", 2), new("Where", 2.4), new("Combination", 4)],
+        [
+            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{Used(part.AtStrongest)} to {Used(part.AtWeakest)}", SweepText.Words(part.Verdict), part.Governs, part.Where, part.LoadWords)),
+        ]);
+
+    private Table MakePosts() => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",
+        [new("Bows", 1.6), new("Load", 2), new("At most", 1.4, TextAlign.End), new("At", 2), new("Combination", 5)],
+        [
+            .. report.FootLoads.SelectMany(feet => new[]
+            {
+                Of(feet, "pull upwards", feet.Pull),
+                Of(feet, "push downwards", feet.Press),
+                Of(feet, "push across", feet.Across),
+                feet.Turning is { } turning ? TableRow.Of(BowsOf(feet), "moment at the ground", TapeText.Of(turning.Size, units), Foot(turning.Bow, turning.IsRight), turning.LoadWords) : null,
+            }.OfType<TableRow>().Concat(feet.Buckles.Take(1).Select(words => TableRow.Of(BowsOf(feet), "buckles", "", "", string.Create(CultureInfo.InvariantCulture, $"{feet.Buckles.Length} combinations, such as {words}"))))),
+        ]);
+
+    private TableRow? Of(FootLoads feet, string load, FootForce? peak) =>
+        peak is null ? null : TableRow.Of(BowsOf(feet), load, TapeText.Of(peak.Size, units), Foot(peak.Bow, peak.IsRight), peak.LoadWords);
+
+    private static string BowsOf(FootLoads feet) => feet.OnEnds ? "at the ends" : "between the ends";
+
+    private static string Foot(int bow, bool isRight) => string.Create(CultureInfo.InvariantCulture, $"bow {bow}, {(isRight ? "right" : "left")} foot");
+
+    private static string Used(Ratio? used) => used is { } ratio ? Decimals(ratio) : "beyond all";
 
     private Table MakeAssumptions()
     {

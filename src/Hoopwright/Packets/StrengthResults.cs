@@ -24,6 +24,7 @@ internal static class StrengthResults
         json.List("limits", strength.Limits, limit => Limit(json, limit));
         json.List("combinations", strength.Combinations, combination => Combination(json, combination));
         json.List("parts", strength.Parts, part => Part(json, part));
+        json.List("footLoads", strength.FootLoads, feet => FootLoads(json, feet));
         if (strength.Worst is { } worst) json.Group("worst", () => Diagram(json, worst));
         if (strength.Row is { } row) json.Group("row", () => Row(json, row));
         json.List("loadCases", strength.Loads.Cases, load => Case(json, load));
@@ -98,6 +99,41 @@ internal static class StrengthResults
             json.Text("unit", formula.Unit);
             json.Text("source", formula.Source.ToString());
         });
+    }
+
+    private static void FootLoads(ResultWriter json, FootLoads feet)
+    {
+        json.Text("bows", feet.OnEnds ? "ends" : "between");
+        Peak("pull", feet.Pull);
+        Peak("press", feet.Press);
+        Peak("across", feet.Across);
+        if (feet.Turning is { } turning)
+        {
+            json.Group("turning", () =>
+            {
+                json.Moment("moment", turning.Size);
+                Where(turning.Bow, turning.IsRight, turning.LoadCode, turning.LoadWords);
+            });
+        }
+        json.Names("buckles", feet.Buckles);
+
+        void Peak(string name, FootForce? peak)
+        {
+            if (peak is null) return;
+            json.Group(name, () =>
+            {
+                json.Force("force", peak.Size);
+                Where(peak.Bow, peak.IsRight, peak.LoadCode, peak.LoadWords);
+            });
+        }
+
+        void Where(int bow, bool isRight, string code, string words)
+        {
+            json.Count("bow", bow);
+            json.Text("foot", isRight ? "right" : "left");
+            json.Text("combination", code);
+            json.Text("combinationWords", words);
+        }
     }
 
     private static void Diagram(ResultWriter json, BowDiagram diagram)

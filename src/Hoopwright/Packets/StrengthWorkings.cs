@@ -40,6 +40,9 @@ internal static class StrengthWorkings
         Of("strength.parts[*].utilisationAtWeakest", "demand ÷ what is allowed, by the formulas beside it, with soil, wood or film at the lower end of what is known; for posts the forces of the feet, " + Analysis + ", under 1.6 times the allowable combinations and divided by it", Method, Parts),
         Of("strength.parts[*].utilisationAtStrongest", "demand ÷ what is allowed, by the same formulas, with soil, wood or film at the upper end of what is known", Method, Parts),
         Of("strength.parts[*].worked[*].value", "by the formulas beside it, at the lower end of what is known, in the unit beside it", Citation.FromMemory, Parts),
+        .. new[] { "pull.force", "press.force", "across.force", "turning.moment" }.Select(name => Of(
+            "strength.footLoads[*]." + name, "greatest over the combinations that posts are held against and over both feet; " + Analysis + ", under 1.6 times the allowable combinations and divided by it", Method, Parts)),
+        .. new[] { "pull", "press", "across", "turning" }.Select(name => Of($"strength.footLoads[*].{name}.bow", "counted from the front end", Citation.CommonPractice, [])),
         Of("strength.worst.bow", "counted from the front end", Citation.CommonPractice, []),
         .. new[] { "leftFoot", "rightFoot" }.SelectMany(foot => new[] { "across", "up", "turning" }.Select(name => Of(
             $"strength.worst.{foot}.{name}", "what the ground puts on the foot: end forces of the first chord, " + Analysis, Method, Frame))),

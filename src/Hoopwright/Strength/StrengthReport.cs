@@ -37,6 +37,9 @@ public sealed record StrengthReport
     /// <summary>Posts and film under the worst that the loads of the site put on them; none when the plan gives no snow and no wind, or when the frame is not checked.</summary>
     public required ImmutableArray<PartStrength> Parts { get; init; }
 
+    /// <summary>What the feet of the bows put on their posts at most, for the bows between and for those at the ends; none where there are no parts.</summary>
+    public ImmutableArray<FootLoads> FootLoads { get; init; } = [];
+
     /// <summary>Forces and movements under the worst combination of those that the bow carries without buckling; null when there is none.</summary>
     public required BowDiagram? Worst { get; init; }
 

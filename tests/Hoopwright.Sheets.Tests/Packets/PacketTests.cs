@@ -126,9 +126,23 @@ public sealed class PacketTests
     {
         PlannedTunnel planned = Work("gothic-26ft");
         string[] names = [.. PacketWriter.Write(planned, Paper.Letter, Day).Select(file => file.Name)];
-        foreach (string expected in (string[])["limits", "combinations", "assumptions", "coefficients"])
+        foreach (string expected in (string[])["limits", "combinations", "row", "parts", "posts", "assumptions", "coefficients"])
             Assert.Contains($"tables/strength-{expected}.csv", names);
         Assert.Equal(2, PacketWriter.Pages(planned, Paper.Letter, Day).Count(page => page.Page.Marks.OfType<TextMark>().Any(text => text.Text.StartsWith("For planning and comparing only", StringComparison.Ordinal))));
+    }
+
+    [Fact]
+    public void Every_part_besides_the_bows_and_what_posts_carry_stand_in_the_strength_chapter()
+    {
+        PlannedTunnel planned = Work("gothic-26ft");
+        string text = string.Join(" ", PacketWriter.Pages(planned, Paper.Letter, Day).SelectMany(page => page.Page.Marks.OfType<TextMark>()).Select(mark => mark.Text));
+        Assert.All(planned.Strength!.Parts, part => Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{part.AtStrongest!.Value.Value:0.00} to {part.AtWeakest!.Value.Value:0.00}"), text, StringComparison.Ordinal));
+        Assert.All(planned.Strength.FootLoads, feet =>
+        {
+            foreach (Force force in new[] { feet.Pull!.Size, feet.Press!.Size, feet.Across!.Size })
+                Assert.Contains(TapeText.Of(force, planned.Units), text, StringComparison.Ordinal);
+            Assert.Contains(TapeText.Of(feet.Turning!.Size, planned.Units), text, StringComparison.Ordinal);
+        });
     }
 
     [Theory]

@@ -50,7 +50,7 @@ internal static class GroundPostParts
         Kind = PartKind.GroundPost,
         Code = (post.InConcrete ? "post-concrete-" : "post-bare-") + code,
         Words = (post.InConcrete ? "ground posts in concrete, " : "bare ground posts, ") + words,
-        Where = FormattableString.Invariant($"bow {worst.Bow}, {(worst.Right ? "right" : "left")} foot, on the shallowest post of its kind, {post.MemberId}"),
+        Where = FormattableString.Invariant($"bow {worst.Bow}, {(worst.Right ? "right" : "left")} foot, on the shallowest such post, {post.MemberId}"),
         AtWeakest = PartStrength.Shown(weakest),
         AtStrongest = PartStrength.Shown(strongest),
         Governs = worst.Buckles ? "the bow buckles before it carries the loads" : check?.Governs ?? NothingPresumed,

@@ -19,25 +19,27 @@ internal static class TunnelParts
     internal static StrengthReport Join(StrengthReport bows, Tunnel tunnel, BowStudy study, Answers answers)
     {
         if (bows.Verdict == StrengthVerdict.NothingEntered) return bows;
-        ImmutableArray<PartStrength> parts = Of(tunnel, bows.Loads, study, answers);
+        ImmutableArray<FootLoad> feet = study.FootLoads(softest: false);
+        ImmutableArray<PartStrength> parts = Of(tunnel, bows.Loads, study, feet, answers);
         StrengthVerdict verdict = parts.Select(part => part.Verdict).Aggregate(bows.Verdict, Worse);
         return bows with
         {
             Parts = parts,
+            FootLoads = FootPeaks.Of(tunnel, feet),
             Verdict = verdict,
             Says = VerdictSentence.Of(verdict, bows.Verdict, bows.FrameParts, parts, bows.Loads),
             Diagnostics = [.. bows.Diagnostics, .. parts.Where(part => part.Verdict != StrengthVerdict.Stands).Select(Told)],
         };
     }
 
-    private static ImmutableArray<PartStrength> Of(Tunnel tunnel, TunnelLoads loads, BowStudy study, Answers answers)
+    private static ImmutableArray<PartStrength> Of(Tunnel tunnel, TunnelLoads loads, BowStudy study, ImmutableArray<FootLoad> feet, Answers answers)
     {
         var ground = SiteGround.Of(tunnel, answers);
         ImmutableArray<LoadCombination> combinations = study.Cases.ForGround();
         PartStrength? film = FilmPart.Of(tunnel, loads, combinations);
         return
         [
-            .. GroundPostParts.Of(tunnel, ground, study.FootLoads(softest: false), study.FootLoads(softest: true)),
+            .. GroundPostParts.Of(tunnel, ground, feet, study.FootLoads(softest: true)),
             .. EndPostParts.Of(tunnel, ground, loads, combinations, answers),
             .. film is null ? [] : new[] { film },
         ];

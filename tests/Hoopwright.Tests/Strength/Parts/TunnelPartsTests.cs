@@ -76,6 +76,27 @@ public sealed class TunnelPartsTests
     }
 
     [Fact]
+    public void What_feet_put_on_posts_at_most_is_no_less_than_any_foot_does_and_some_foot_does_it()
+    {
+        // Steel and feet of the report, not those of the study above.
+        Plan plan = Gothic.Plan;
+        FootRange range = FootRange.Of(Gothic, LegBase.Spring, given: false);
+        var study = new BowStudy(Gothic, Report.Loads, new BowSteel(Gothic.BowTube, SteelGrades.Unknown with { YieldPa = plan.Frame.BowTube.Yield!.Value.Value.Pascals }), range);
+        FootLoad[] feet = [.. study.FootLoads(softest: false).Where(foot => !foot.Buckles)];
+        Assert.Equal([false, true], Report.FootLoads.Select(each => each.OnEnds));
+        foreach (FootLoads most in Report.FootLoads)
+        {
+            FootLoad[] those = [.. feet.Where(foot => (foot.Bow == 1 || foot.Bow == Gothic.Stations.Length) == most.OnEnds)];
+            Assert.Equal(those.Max(foot => foot.PullN), most.Pull!.Size.Newtons, 1e-4 * most.Pull.Size.Newtons);
+            Assert.Equal(those.Max(foot => -foot.PullN), most.Press!.Size.Newtons, 1e-4 * most.Press.Size.Newtons);
+            Assert.Equal(those.Max(foot => Math.Abs(foot.AcrossN)), most.Across!.Size.Newtons, 1e-4 * most.Across.Size.Newtons);
+            Assert.Equal(those.Max(foot => Math.Abs(foot.TurningNm)), most.Turning!.Size.NewtonMetres, 1e-4 * most.Turning.Size.NewtonMetres);
+            FootLoad pulled = those.First(foot => foot.Bow == most.Pull.Bow && foot.Right == most.Pull.IsRight && foot.Case.Code == most.Pull.LoadCode);
+            Assert.Equal(pulled.PullN, most.Pull.Size.Newtons, 1e-4 * pulled.PullN);
+        }
+    }
+
+    [Fact]
     public void End_posts_meet_the_hardest_wind_of_any_case_at_its_allowable_factor()
     {
         foreach (EndWall end in Gothic.Ends)
