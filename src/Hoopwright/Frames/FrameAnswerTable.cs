@@ -16,6 +16,8 @@ internal static class FrameAnswerTable
         var text = new StringBuilder();
         for (int at = 0; at < answer.States.Length; at++)
             Combination(text, answer, at);
+        foreach (var (combination, code) in answer.Unsolved)
+            Line(text, $"Combination {answer.Model.Combinations[combination].Id}: not solved, {code}");
         return text.ToString();
     }
 
@@ -23,7 +25,7 @@ internal static class FrameAnswerTable
     {
         var (model, state) = (answer.Model, answer.States[at]);
         string solved = state.Iterations == 1 ? "solved once" : $"solved {Whole(state.Iterations)} times";
-        Line(text, $"Combination {model.Combinations[at].Id}: {Kind(model.Analysis.Kind)}, {solved}, out of balance {state.Residual.ToString("0.0e-0", CultureInfo.InvariantCulture)}");
+        Line(text, $"Combination {model.Combinations[answer.Solved[at]].Id}: {Kind(model.Analysis.Kind)}, {solved}, out of balance {state.Residual.ToString("0.0e-0", CultureInfo.InvariantCulture)}");
         if (at < answer.Buckling.Length)
             Line(text, "Buckles at this load times " + string.Join(", ", answer.Buckling[at].Factors.Select(factor => factor.ToString("0.0000", CultureInfo.InvariantCulture))));
         if (at < answer.Paths.Length)

@@ -31,8 +31,14 @@ public static class FrameAnswerText
         {
             json.WriteStartObject();
             json.WriteStartObject("combinations");
-            for (int at = 0; at < answer.States.Length; at++)
-                Combination(json, answer, at);
+            int state = 0, failed = 0;
+            for (int at = 0; at < answer.Model.Combinations.Length; at++)
+            {
+                if (state < answer.Solved.Length && answer.Solved[state] == at)
+                    Combination(json, answer, state++);
+                else if (failed < answer.Unsolved.Length && answer.Unsolved[failed].Combination == at)
+                    Unsolved(json, answer.Model.Combinations[at].Id, answer.Unsolved[failed++].Code);
+            }
             json.WriteEndObject();
             Buckling(json, answer);
             if (!answer.Paths.IsEmpty)
@@ -59,7 +65,7 @@ public static class FrameAnswerText
     private static void Combination(Utf8JsonWriter json, FrameAnswer answer, int at)
     {
         var (model, state) = (answer.Model, answer.States[at]);
-        json.WriteStartObject(model.Combinations[at].Id);
+        json.WriteStartObject(model.Combinations[answer.Solved[at]].Id);
         Displacements(json, model, state.Displacements.AsSpan());
         var (forceN, momentNm) = Greatest(state.SectionForces.AsSpan());
         var (reactionN, reactionNm) = Greatest(state.Reactions.AsSpan());
@@ -86,6 +92,13 @@ public static class FrameAnswerText
         json.WriteEndObject();
     }
 
+    private static void Unsolved(Utf8JsonWriter json, string combination, string code)
+    {
+        json.WriteStartObject(combination);
+        json.WriteString("unsolved", code);
+        json.WriteEndObject();
+    }
+
     private static void Displacements(Utf8JsonWriter json, FrameModel model, ReadOnlySpan<double> values)
     {
         var (shiftM, turnRad) = Greatest(values);
@@ -100,7 +113,7 @@ public static class FrameAnswerText
         json.WriteStartObject("paths");
         for (int at = 0; at < answer.Paths.Length; at++)
         {
-            json.WriteStartArray(answer.Model.Combinations[at].Id);
+            json.WriteStartArray(answer.Model.Combinations[answer.Solved[at]].Id);
             foreach (var point in answer.Paths[at])
             {
                 json.WriteStartObject();
@@ -120,7 +133,7 @@ public static class FrameAnswerText
         json.WriteStartObject("buckling");
         for (int at = 0; at < answer.Buckling.Length; at++)
         {
-            json.WriteStartObject(answer.Model.Combinations[at].Id);
+            json.WriteStartObject(answer.Model.Combinations[answer.Solved[at]].Id);
             json.WriteStartArray("factors");
             foreach (double factor in answer.Buckling[at].Factors)
                 json.WriteRawValue(factor.ToString(Digits, CultureInfo.InvariantCulture));

@@ -29,48 +29,61 @@ public static class FrameSolver
     {
         var model = mesh.Model;
         var solver = new StaticSolver(mesh);
+        var solved = ImmutableArray.CreateBuilder<int>();
+        var unsolved = ImmutableArray.CreateBuilder<(int, string)>();
         var states = ImmutableArray.CreateBuilder<FrameState>();
         var buckling = ImmutableArray.CreateBuilder<BucklingModes>();
         var paths = ImmutableArray.CreateBuilder<ImmutableArray<PathPoint>>();
         var found = new List<Diagnostic>();
-        foreach (var combination in model.Combinations)
+        for (int at = 0; at < model.Combinations.Length; at++)
         {
-            switch (model.Analysis.Kind)
+            var combination = model.Combinations[at];
+            (int before, int beforeOnPath) = (solver.Found.Count, found.Count);
+            if (State(combination) is { } state)
             {
-                case FrameAnalysisKind.Linear:
-                    Keep(solver.Linear(combination));
-                    break;
-                case FrameAnalysisKind.SecondOrder:
-                    Keep(solver.SecondOrder(combination, model.Analysis.Tolerance));
-                    break;
-                case FrameAnalysisKind.Buckling:
-                    if (Keep(solver.Linear(combination)))
-                        buckling.Add(BucklingSolver.Solve(solver.Work, model.Analysis.Modes));
-                    break;
-                case FrameAnalysisKind.LargeDisplacement:
-                    if (PathSolver.Solve(mesh, combination, found) is { } path)
-                    {
-                        states.Add(path.Last);
-                        paths.Add(path.Points);
-                    }
-                    break;
+                solved.Add(at);
+                states.Add(state);
+            }
+            else
+            {
+                var stood = solver.Found.Skip(before).Concat(found.Skip(beforeOnPath)).First(each => each.Severity == Severity.Error);
+                unsolved.Add((at, stood.Code));
             }
         }
         return new()
         {
             Model = model,
-            Diagnostics = [.. solver.Found, .. found],
-            States = states.Count == model.Combinations.Length ? states.ToImmutable() : [],
-            Buckling = buckling.Count == model.Combinations.Length ? buckling.ToImmutable() : [],
-            Paths = paths.Count == model.Combinations.Length ? paths.ToImmutable() : [],
+            // What is wrong with the frame itself is found again under every combination.
+            Diagnostics = [.. solver.Found.Concat(found).Distinct()],
+            Solved = solved.ToImmutable(),
+            Unsolved = unsolved.ToImmutable(),
+            States = states.ToImmutable(),
+            Buckling = buckling.ToImmutable(),
+            Paths = paths.ToImmutable(),
         };
 
-        bool Keep(FrameState? state)
+        FrameState? State(FrameCombination combination) => model.Analysis.Kind switch
         {
-            if (state is null)
-                return false;
-            states.Add(state);
-            return true;
+            FrameAnalysisKind.Linear => solver.Linear(combination),
+            FrameAnalysisKind.SecondOrder => solver.SecondOrder(combination, model.Analysis.Tolerance),
+            FrameAnalysisKind.Buckling => Buckled(combination),
+            FrameAnalysisKind.LargeDisplacement => Followed(combination),
+        };
+
+        FrameState? Buckled(FrameCombination combination)
+        {
+            var linear = solver.Linear(combination);
+            if (linear is not null)
+                buckling.Add(BucklingSolver.Solve(solver.Work, model.Analysis.Modes));
+            return linear;
+        }
+
+        FrameState? Followed(FrameCombination combination)
+        {
+            if (PathSolver.Solve(mesh, combination, found) is not { } path)
+                return null;
+            paths.Add(path.Points);
+            return path.Last;
         }
     }
 }

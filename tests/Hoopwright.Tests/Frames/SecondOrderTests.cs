@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Hoopwright.Diagnostics;
 using Hoopwright.Frames;
 using Hoopwright.Testing;
@@ -90,6 +91,42 @@ public sealed class SecondOrderTests
         var answer = FrameSolver.Solve(frame.Model(FrameAnalysisKind.SecondOrder, planar: true));
         Assert.Empty(answer.States);
         Assert.Equal("model.second-order.buckled", Assert.Single(answer.Diagnostics, found => found.Severity == Severity.Error).Code);
+    }
+
+    [Fact]
+    public void One_combination_that_buckles_is_marked_and_the_others_keep_their_states()
+    {
+        var frame = Cantilever(4, shear: false, out int tip);
+        frame.Push(tip, fz: -100, fx: 1);
+        var model = frame.Model(FrameAnalysisKind.SecondOrder, planar: true);
+        FrameCombination Times(string id, double times) => new(id, [new CombinationPart(0, times)]);
+        var answer = FrameSolver.Solve(model with { Combinations = [Times("once", 1), Times("past buckling", 4), Times("half", 0.5)] });
+        Assert.Equal([0, 2], answer.Solved);
+        Assert.Equal((1, "model.second-order.buckled"), Assert.Single(answer.Unsolved));
+        Assert.Equal("combinations.past buckling", Assert.Single(answer.Diagnostics, found => found.Severity == Severity.Error).Path);
+        foreach (var (state, times) in answer.States.Zip([1.0, 0.5]))
+            Assert.Equal(Assert.Single(FrameSolver.Solve(model with { Combinations = [Times("alone", times)] }).States).Displacements, state.Displacements);
+        var combinations = JsonNode.Parse(FrameAnswerText.Json(answer, TimeSpan.Zero))!["combinations"]!.AsObject();
+        Assert.Equal(["once", "past buckling", "half"], combinations.Select(each => each.Key));
+        Assert.Equal("model.second-order.buckled", combinations["past buckling"]!["unsolved"]!.GetValue<string>());
+        Assert.NotNull(combinations["half"]!["reactions"]);
+        string table = FrameAnswerText.Table(answer);
+        Assert.Contains("Combination half: second order", table, StringComparison.Ordinal);
+        Assert.Contains("Combination past buckling: not solved, model.second-order.buckled", table, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_wrong_with_the_frame_is_said_once_and_marks_every_combination()
+    {
+        var frame = new FrameBuilder { Section = new(1e3, 1e3, 1e3, 1e3) };
+        int left = frame.Node(0, 0, 0, Freedoms.Shifts), right = frame.Node(2, 0, 0);
+        frame.Member(left, right);
+        frame.Push(right, fz: -1);
+        var model = frame.Model(planar: true);
+        var answer = FrameSolver.Solve(model with { Combinations = [new("a", [new CombinationPart(0, 1)]), new("b", [new CombinationPart(0, 2)])] });
+        Assert.Empty(answer.Solved);
+        Assert.Equal([(0, "model.mechanism"), (1, "model.mechanism")], answer.Unsolved);
+        Assert.Single(answer.Diagnostics, found => found.Severity == Severity.Error);
     }
 
     private static (double Moment, double Fall) Case1(double p, int parts, bool shear)
