@@ -141,6 +141,38 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void A_list_is_cut_as_json_or_as_a_sheet()
+    {
+        (int code, string output, _) = Run(File.ReadAllBytes(Example("cut-job")), "cut", "-", "--json", "--limit", "60");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.True(document.RootElement.GetProperty("proven").GetBoolean());
+        Assert.True(document.RootElement.GetProperty("seconds").GetDouble() > 0);
+        (code, output, string messages) = Run("cut", Example("cut-job"));
+        Assert.Equal((ExitCode.Done, ""), (code, messages));
+        Assert.Contains("Saw stop", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_list_that_cannot_be_cut_ends_with_one_and_says_what_would_do()
+    {
+        byte[] job = "{ \"kerf\": 3, \"stock\": [{ \"id\": \"a\", \"length\": 1000, \"price\": 5, \"limit\": 1 }], \"pieces\": [{ \"id\": \"p\", \"length\": 600, \"count\": 3 }] }"u8.ToArray();
+        (int code, string output, string messages) = Run(job, "cut", "-");
+        Assert.Equal((ExitCode.InputErrors, ""), (code, output));
+        Assert.Contains("p × 2", messages, StringComparison.Ordinal);
+        Assert.Contains("a × 2", messages, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.InputErrors, Run(job, "cut", "-", "--json").Code);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-1")]
+    [InlineData("soon")]
+    [InlineData("NaN")]
+    public void A_limit_that_is_no_time_is_wrong_usage(string limit) =>
+        Assert.Equal(ExitCode.WrongUsage, Run("cut", Example("cut-job"), "--limit", limit).Code);
+
+    [Fact]
     public void A_sweep_gives_the_same_bytes_on_one_core_on_two_and_when_it_goes_on_after_a_stop()
     {
         string kept = Path.Combine(folder, "kept.json");

@@ -60,7 +60,8 @@ public static class Cutter
     public static UnitlessCutPlan Solve(UnitlessCutJob job, CutEffort? effort = null, Func<bool>? stopAsked = null) =>
         Solve(job, CutWords.Plain, worth: null, effort, stopAsked);
 
-    private static UnitlessCutPlan Solve(
+    /// <summary>The same with words of one's own, and the worth of a rest as a fraction where the job's own rule cannot say it.</summary>
+    internal static UnitlessCutPlan Solve(
         UnitlessCutJob job, CutWords words, (BigInteger, BigInteger)? worth, CutEffort? effort, Func<bool>? stopAsked)
     {
         var read = JobReader.Read(job, words, worth);

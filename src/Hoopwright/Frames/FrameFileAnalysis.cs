@@ -1,3 +1,5 @@
+using Hoopwright.ModelFiles;
+
 namespace Hoopwright.Frames;
 
 /// <summary>Reads how a model is to be solved.</summary>

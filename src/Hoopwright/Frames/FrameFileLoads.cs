@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Frames;
 

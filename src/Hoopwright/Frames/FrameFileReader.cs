@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Geometry;
+using Hoopwright.ModelFiles;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Frames;
@@ -65,7 +66,7 @@ internal sealed class FrameFileReader
         var nodes = new List<FrameNode>();
         foreach (var (id, json, _) in Entries(file, "nodes", "{ \"1\": [0, 0, 0] }"))
         {
-            if (ModelGroup.Vector(json, ModelGroup.PathOf("nodes", id), _problems) is { } placeM)
+            if (FrameFields.Vector(json, ModelGroup.PathOf("nodes", id), _problems) is { } placeM)
             {
                 _nodes.Add(id, nodes.Count);
                 nodes.Add(new(id, placeM));

@@ -1,4 +1,5 @@
 using Hoopwright.Diagnostics;
+using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Frames;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
 
-namespace Hoopwright.Frames;
+namespace Hoopwright.ModelFiles;
 
-/// <summary>A named value in a group of a model file.</summary>
+/// <summary>A named value in a group of a model or job file.</summary>
 /// <param name="Id">Its name.</param>
 /// <param name="Json">Its value.</param>
 /// <param name="Group">Path of the group.</param>

@@ -2,16 +2,16 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Diagnostics;
 
-namespace Hoopwright.Frames;
+namespace Hoopwright.ModelFiles;
 
-/// <summary>What is wrong with one model file, gathered while it is read. A file of nonsense ends in a short list.</summary>
+/// <summary>What is wrong with one model or job file, gathered while it is read. A file of nonsense ends in a short list.</summary>
 internal sealed class ModelProblems
 {
     private const int MostSaid = 50;
     private readonly List<Diagnostic> _said = [];
     private int _more;
 
-    /// <summary>True when something must be put right before the model can be solved.</summary>
+    /// <summary>True when something must be put right before the file can be solved.</summary>
     internal bool HasErrors { get; private set; }
 
     /// <summary>True when no more is listed, so that no work need be spent on good advice.</summary>
@@ -38,6 +38,6 @@ internal sealed class ModelProblems
         if (_more == 0)
             return [.. _said];
         string left = _more.ToString(CultureInfo.InvariantCulture) + " more";
-        return [.. _said, new("model.more", Severity.Error, "", "The model has more problems than are listed.", left, "these put right first")];
+        return [.. _said, new("model.more", Severity.Error, "", "There are more problems than are listed.", left, "these put right first")];
     }
 }

@@ -2,16 +2,22 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Hoopwright.Diagnostics;
 
-namespace Hoopwright.Frames;
+namespace Hoopwright.ModelFiles;
 
-/// <summary>A group of fields in a model file. Asking for a field tells what is wrong with it, and then gives null.</summary>
+/// <summary>A group of fields in a model or job file. Asking for a field tells what is wrong with it, and then gives null.</summary>
 internal sealed class ModelGroup
 {
     private const int LongestName = 100;
+    private const int MostDigits = 24;
+    private const int MostDecimals = 20;
+    private const int MostCounted = 1_000_000_000;
     private readonly JsonElement _json;
     private readonly ModelProblems _problems;
 
     private ModelGroup(JsonElement json, string path, ModelProblems problems) => (_json, Path, _problems) = (json, path, problems);
+
+    /// <summary>Where what is wrong is told.</summary>
+    internal ModelProblems Problems => _problems;
 
     /// <summary>Its path; empty for the whole file.</summary>
     internal string Path { get; }
@@ -165,6 +171,45 @@ internal sealed class ModelGroup
         return null;
     }
 
+    /// <summary>The value of a field as it stands in the file; null when there is none.</summary>
+    internal JsonElement? Value(string field) => _json.TryGetProperty(field, out var json) ? json : null;
+
+    /// <summary>The value of a field that must be there.</summary>
+    internal JsonElement? NeededValue(string field, string example)
+    {
+        if (!Has(field))
+            Missing(field, example);
+        return Value(field);
+    }
+
+    /// <summary>A value as a number without loss; null, and told, when it has more digits than can be kept.</summary>
+    internal static decimal? Exact(JsonElement json, string path, ModelProblems problems)
+    {
+        if (json.ValueKind != JsonValueKind.Number)
+        {
+            Wrong(problems, path, json, "a number");
+            return null;
+        }
+        string digits = json.GetRawText();
+        string mantissa = digits.Split('e', 'E')[0].TrimStart('-').Replace(".", "", StringComparison.Ordinal).TrimStart('0').TrimEnd('0');
+        if (mantissa.Length <= MostDigits && json.TryGetDecimal(out decimal value) && (value != 0 || mantissa.Length == 0) && value.Scale <= MostDecimals)
+            return value;
+        problems.Error("model.number", path, "The number has more digits than can be reckoned with exactly.", Seen(json), "a number of up to 15 digits, such as 1371.6");
+        return null;
+    }
+
+    /// <summary>A value as a whole number of any sign; null, and told, when it is none.</summary>
+    internal static int? Whole(JsonElement json, string path, ModelProblems problems)
+    {
+        if (json.ValueKind == JsonValueKind.Number && json.TryGetDecimal(out decimal value) && decimal.IsInteger(value) && Math.Abs(value) <= MostCounted)
+            return (int)value;
+        if (json.ValueKind != JsonValueKind.Number)
+            Wrong(problems, path, json, "a whole number");
+        else
+            problems.Error("model.count", path, "This is no whole number, or too large a one.", Seen(json), "a whole number up to 1 000 000 000");
+        return null;
+    }
+
     /// <summary>The values of a list; none, and told, when it is no list.</summary>
     internal IEnumerable<(JsonElement Json, string Path)> List(string field)
     {
@@ -174,28 +219,6 @@ internal sealed class ModelGroup
             return json.EnumerateArray().Select((item, at) => (item, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{PathOf(field)}[{at}]")));
         Wrong(_problems, PathOf(field), json, "a list in [ ]");
         return [];
-    }
-
-    /// <summary>Three numbers in a list; null when there are none.</summary>
-    internal Vector3? Vector(string field) => _json.TryGetProperty(field, out var json) ? Vector(json, PathOf(field), _problems) : null;
-
-    /// <summary>A value as three numbers.</summary>
-    internal static Vector3? Vector(JsonElement json, string path, ModelProblems problems)
-    {
-        if (json.ValueKind != JsonValueKind.Array || json.GetArrayLength() != 3)
-        {
-            Wrong(problems, path, json, "a list of three numbers, such as [0, 0, 3]");
-            return null;
-        }
-        var (x, y, z) = (Number(json[0], path + "[0]", problems), Number(json[1], path + "[1]", problems), Number(json[2], path + "[2]", problems));
-        return x is null || y is null || z is null ? null : new Vector3(x.Value, y.Value, z.Value);
-    }
-
-    /// <summary>Numbers along and about the three axes under six names; those that are not there are 0.</summary>
-    internal SixValues Six(ImmutableArray<string> names)
-    {
-        Only(names);
-        return new(Number(names[0]) ?? 0, Number(names[1]) ?? 0, Number(names[2]) ?? 0, Number(names[3]) ?? 0, Number(names[4]) ?? 0, Number(names[5]) ?? 0);
     }
 
     /// <summary>A value as a number.</summary>
@@ -212,7 +235,8 @@ internal sealed class ModelGroup
         return null;
     }
 
-    private static void Wrong(ModelProblems problems, string path, JsonElement json, string accepted) =>
+    /// <summary>Tells that a value is of another kind than it must be.</summary>
+    internal static void Wrong(ModelProblems problems, string path, JsonElement json, string accepted) =>
         problems.Error("model.wrong-kind", path, $"Here stands {Seen(json)}; it must be {accepted}.", Seen(json), accepted);
 
     private void Missing(string field, string example) =>
@@ -221,7 +245,8 @@ internal sealed class ModelGroup
     private void Twice(string field) =>
         _problems.Error("model.duplicate", PathOf(field), $"The name {SeenText.Shorten(field)} stands here twice.", SeenText.Shorten(field), "each name once");
 
-    private static string Seen(JsonElement json) => json.ValueKind switch
+    /// <summary>A value as a diagnostic shows it.</summary>
+    internal static string Seen(JsonElement json) => json.ValueKind switch
     {
         JsonValueKind.Object => "a group of fields in { }",
         JsonValueKind.Array => "a list in [ ]",

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using Hoopwright.Cutting;
+using Hoopwright.Diagnostics;
+
+namespace Hoopwright.Cli.Verbs;
+
+/// <summary>Cuts a list of pieces, given as a file, from bars at the least cost.</summary>
+internal static class CutVerb
+{
+    private const double LongestSeconds = 1e6;
+
+    public static Command Command(Terminal terminal)
+    {
+        var file = new Argument<string>("JOB") { Description = "The job file; - reads standard input." };
+        var asJson = new Option<bool>("--json") { Description = "For machines: one JSON document on standard output." };
+        var limit = new Option<double?>("--limit") { Description = "The most seconds to search; the best plan by then is given with its bound. Usually the work is bounded, not the time.", HelpName = "SECONDS" };
+        limit.Validators.Add(found =>
+        {
+            if (found.Tokens is not [{ Value: var typed }] || !double.TryParse(typed, CultureInfo.InvariantCulture, out double seconds) || seconds is not (> 0 and <= LongestSeconds)) found.AddError("--limit takes seconds above 0, such as 10.");
+        });
+        var command = new Command("cut", """
+            Cuts a list of pieces from boards, tubes or anything else that comes in lengths at the least cost, and says whether that
+            is proven. The format is in docs/cut-job.md.
+
+            Examples:
+              hoopwright cut examples/cut-job.json
+              hoopwright cut my-job.json --limit 10 --json > answer.json
+            """) { file, asJson, limit };
+        command.SetAction(parsed => Cut(Files.Read(parsed.GetRequiredValue(file), terminal), parsed.GetValue(asJson), parsed.GetValue(limit), terminal));
+        return command;
+    }
+
+    private static int Cut(byte[] file, bool asJson, double? limitSeconds, Terminal terminal)
+    {
+        var clock = Stopwatch.StartNew();
+        CutEffort effort = limitSeconds is null ? CutEffort.Usual : new CutEffort(long.MaxValue);
+        CutFileAnswer answer = CutFile.Solve(file, effort, () => terminal.Stop.IsCancellationRequested || clock.Elapsed.TotalSeconds > limitSeconds);
+        if (asJson)
+        {
+            terminal.Out.Write(Encoding.UTF8.GetString(CutFileJson.Of(answer, clock.Elapsed)));
+        }
+        else
+        {
+            terminal.Out.Write(CutFileSheet.Of(answer));
+            DiagnosticPrinter.Print(terminal.Messages, terminal, answer.Diagnostics, reading: null);
+        }
+        return answer.Diagnostics.Any(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
+    }
+}
