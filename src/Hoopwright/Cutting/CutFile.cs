@@ -1,5 +1,4 @@
 using System.Numerics;
-using Hoopwright.Diagnostics;
 using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Cutting;
