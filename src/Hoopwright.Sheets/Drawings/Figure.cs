@@ -116,8 +116,12 @@ public sealed class Figure
     /// <summary>The largest standard scale at which the figure and its rows fit their room; the smallest there is when none does.</summary>
     internal DrawingScale LargestScale()
     {
+        SheetBox inner = Inner;
         foreach (DrawingScale scale in DrawingScale.Of(units))
         {
+            // A figure that does not even fit without its rows needs none laid to be told so.
+            SheetBox bare = Bounds(ModelView.At(scale, low, high, inner));
+            if (bare.WidthMm > inner.WidthMm || bare.HeightMm > inner.HeightMm) continue;
             (_, SheetBox box, RowPlacer placed, SheetBox left) = LaidOut(scale);
             if (box.WidthMm <= left.WidthMm && box.HeightMm <= left.HeightMm && room.Holds(WithRows(box, placed))) return scale;
         }
@@ -138,9 +142,11 @@ public sealed class Figure
         return (view, notes);
     }
 
+    private SheetBox Inner => room.Inset(spareMm, spareMm, spareMm, spareMm + (Caption is null ? 0 : 9));
+
     private (ModelView View, SheetBox Box, RowPlacer Rows, SheetBox Left) LaidOut(DrawingScale scale)
     {
-        SheetBox inner = room.Inset(spareMm, spareMm, spareMm, spareMm + (Caption is null ? 0 : 9));
+        SheetBox inner = Inner;
         ModelView view = ModelView.At(scale, low, high, inner);
         // The rows' depth depends on the scale and the place depends on the depth: lay them once to learn the depth.
         RowPlacer probe = LayRows(view, Bounds(view));

@@ -50,6 +50,9 @@ internal sealed class NotePlacer
         {
             foreach ((double distance, double direction, double whim) in places)
             {
+                // All else only adds to the cost.
+                if (best is not null && distance + whim >= best.Value.Cost - 1e-9)
+                    continue;
                 SheetPoint elbow = note.Target.Away(distance, direction);
                 bool isRight = Math.Cos(direction) >= -1e-9;
                 SheetPoint shelf = elbow.Moved(isRight ? ShelfMm : -ShelfMm, 0);
@@ -72,6 +75,8 @@ internal sealed class NotePlacer
         (double Cost, SheetBox Box)? best = null;
         foreach ((double distance, double direction, double whim) in Candidates(note).Prepend((0, 0, 0)))
         {
+            if (best is not null && distance + whim >= best.Value.Cost - 1e-9)
+                continue;
             SheetPoint middle = note.Target.Away(distance * 0.6, direction);
             SheetBox box = new(middle.XMm - (widthMm / 2), middle.YMm - (heightMm / 2), middle.XMm + (widthMm / 2), middle.YMm + (heightMm / 2));
             TurnedBox turned = TurnedBox.Of(box);

@@ -46,7 +46,8 @@ internal sealed class RowPlacer
     private bool Overlaps(int from)
     {
         TurnedBox[] earlier = [.. marks.Take(from).OfType<TextMark>().Select(text => text.Box)];
-        return marks.Skip(from).OfType<TextMark>().Any(text => Array.Exists(earlier, box => box.Meets(text.Box)));
+        if (earlier.Length == 0) return false;
+        return marks.Skip(from).OfType<TextMark>().Select(text => text.Box).Any(later => Array.Exists(earlier, box => box.Meets(later)));
     }
 
     private bool TryChain(RowRequest row, SheetPoint[] points, double[] along, string[] texts)

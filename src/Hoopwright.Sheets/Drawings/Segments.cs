@@ -6,6 +6,8 @@ internal sealed class Segments
     private const double CellMm = 10;
     private readonly Dictionary<(int Column, int Row), List<int>> cells = [];
     private readonly List<(SheetPoint From, SheetPoint To, string Layer)> all = [];
+    private int[] seenIn = [];
+    private int look;
 
     internal void Add(string layer, IReadOnlyList<SheetPoint> points)
     {
@@ -29,32 +31,53 @@ internal sealed class Segments
         }
     }
 
-    /// <summary>The layer of a line that runs through a box; null when none does.</summary>
+    /// <summary>The layer of the first line that runs through a box; null when none does.</summary>
     internal string? Cutting(TurnedBox box)
     {
-        foreach (int index in Near(box.Bounds))
+        int first = int.MaxValue;
+        SheetBox bounds = box.Bounds;
+        Look();
+        foreach ((int, int) cell in Cells(bounds))
         {
-            if (box.IsCutBy(all[index].From, all[index].To))
-                return all[index].Layer;
+            if (!cells.TryGetValue(cell, out List<int>? inside)) continue;
+            foreach (int index in inside)
+            {
+                if (index < first && IsNew(index) && box.IsCutBy(all[index].From, all[index].To)) first = index;
+            }
         }
 
-        return null;
+        return first == int.MaxValue ? null : all[first].Layer;
     }
 
     /// <summary>How many pieces a straight line crosses.</summary>
-    internal int Crossings(SheetPoint from, SheetPoint to) =>
-        Near(SheetBox.AroundAll([from, to])).Count(index => Cross(from, to, all[index].From, all[index].To));
-
-    private SortedSet<int> Near(SheetBox bounds)
+    internal int Crossings(SheetPoint from, SheetPoint to)
     {
-        SortedSet<int> near = [];
-        foreach ((int, int) cell in Cells(bounds))
+        int crossings = 0;
+        Look();
+        foreach ((int, int) cell in Cells(SheetBox.AroundAll([from, to])))
         {
-            if (cells.TryGetValue(cell, out List<int>? inside))
-                near.UnionWith(inside);
+            if (!cells.TryGetValue(cell, out List<int>? inside)) continue;
+            foreach (int index in inside)
+            {
+                if (IsNew(index) && Cross(from, to, all[index].From, all[index].To)) crossings++;
+            }
         }
 
-        return near;
+        return crossings;
+    }
+
+    // A piece that lies in several cells is looked at once a look.
+    private void Look()
+    {
+        if (seenIn.Length < all.Count) Array.Resize(ref seenIn, Math.Max(64, all.Count * 2));
+        look++;
+    }
+
+    private bool IsNew(int index)
+    {
+        if (seenIn[index] == look) return false;
+        seenIn[index] = look;
+        return true;
     }
 
     private static IEnumerable<(int Column, int Row)> Cells(SheetBox bounds)

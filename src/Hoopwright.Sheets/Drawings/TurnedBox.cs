@@ -34,10 +34,14 @@ internal readonly record struct TurnedBox(SheetPoint Middle, double HalfWidthMm,
         return [left.Away(-HalfHeightMm, acrossRad), right.Away(-HalfHeightMm, acrossRad), right.Away(HalfHeightMm, acrossRad), left.Away(HalfHeightMm, acrossRad)];
     }
 
-    internal SheetBox Bounds => SheetBox.AroundAll(Corners());
+    internal SheetBox Bounds => TurnRad == 0
+        ? new SheetBox(Middle.XMm - HalfWidthMm, Middle.YMm - HalfHeightMm, Middle.XMm + HalfWidthMm, Middle.YMm + HalfHeightMm)
+        : SheetBox.AroundAll(Corners());
 
     /// <summary>True when the two share area. By separating axes.</summary>
-    internal bool Meets(TurnedBox other) => !Apart(this, other) && !Apart(other, this);
+    internal bool Meets(TurnedBox other) => TurnRad == 0 && other.TurnRad == 0
+        ? Math.Abs(Middle.XMm - other.Middle.XMm) < HalfWidthMm + other.HalfWidthMm && Math.Abs(Middle.YMm - other.Middle.YMm) < HalfHeightMm + other.HalfHeightMm
+        : !Apart(this, other) && !Apart(other, this);
 
     /// <summary>True when any of a straight line lies inside.</summary>
     internal bool IsCutBy(SheetPoint from, SheetPoint to)
@@ -50,7 +54,9 @@ internal readonly record struct TurnedBox(SheetPoint Middle, double HalfWidthMm,
 
     private (double AlongMm, double AcrossMm) Local(SheetPoint point)
     {
-        double dx = point.XMm - Middle.XMm, dy = Middle.YMm - point.YMm, cos = Math.Cos(TurnRad), sin = Math.Sin(TurnRad);
+        double dx = point.XMm - Middle.XMm, dy = Middle.YMm - point.YMm;
+        if (TurnRad == 0) return (dx, dy);
+        double cos = Math.Cos(TurnRad), sin = Math.Sin(TurnRad);
         return ((dx * cos) + (dy * sin), (dy * cos) - (dx * sin));
     }
 
