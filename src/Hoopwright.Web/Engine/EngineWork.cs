@@ -23,6 +23,9 @@ namespace Hoopwright.Web.Engine;
 /// </summary>
 public static class EngineWork
 {
+    // Most changes leave most cutting jobs as they were.
+    private static readonly CutMemory Memory = new();
+
     /// <summary>The quick look while someone types: what is wrong, the layout, and the drawing that is in sight.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="figure">The name of the drawing in sight, without its number; the first is taken when there is none of that name.</param>
@@ -33,7 +36,7 @@ public static class EngineWork
         ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, null, null, null, Sheet(planned)) : [];
         return Json(json =>
         {
-            WriteResults(json, planned);
+            WriteResults(json, planned, withMembers: false);
             json.WriteStartArray("figures");
             foreach (FigureOffer offer in offers) json.WriteStringValue(offer.Name);
             json.WriteEndArray();
@@ -47,14 +50,14 @@ public static class EngineWork
     /// <param name="document">The plan as text.</param>
     /// <returns>JSON: results.</returns>
     public static string Orders(string document) =>
-        Json(json => WriteResults(json, TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders)));
+        Json(json => WriteResults(json, TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory), withMembers: false));
 
     /// <summary>Everything, with the drawings that need it.</summary>
     /// <param name="document">The plan as text.</param>
     /// <returns>JSON: results, as the command line prints them, and drawings [name, title, description, svg] of what it stands, film and cuts.</returns>
     public static string Whole(string document)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document));
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), memory: Memory);
         ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, planned.Film, planned.Cuts, planned.Strength, Sheet(planned)) : [];
         return Json(json =>
         {
@@ -155,10 +158,10 @@ public static class EngineWork
     /// <summary>Wide enough that a drawing's text is read on a screen that shows it at the width of a tablet.</summary>
     private static FigureSheet Sheet(PlannedTunnel planned) => new(262, 193, planned.Plan.Name ?? "", "", planned.Units);
 
-    private static void WriteResults(Utf8JsonWriter json, PlannedTunnel planned)
+    private static void WriteResults(Utf8JsonWriter json, PlannedTunnel planned, bool withMembers = true)
     {
         json.WritePropertyName("results");
-        json.WriteRawValue(ResultsJson.Write(planned), skipInputValidation: true);
+        json.WriteRawValue(ResultsJson.Write(planned, withMembers), skipInputValidation: true);
     }
 
     private static void WriteDrawing(Utf8JsonWriter json, FigureOffer offer)

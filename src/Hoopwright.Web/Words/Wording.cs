@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Hoopwright.Web.Words;
 
 /// <summary>Every text of the page, by key, in the language chosen. What a language lacks is said in English.</summary>
-public sealed class Wording
+public sealed partial class Wording
 {
     private static readonly ImmutableDictionary<string, string> English = Read("en");
     private ImmutableDictionary<string, string> chosen = English;
@@ -58,6 +59,33 @@ public sealed class Wording
         string spelled = name.Replace('-', ' ');
         return char.ToUpperInvariant(spelled[0]) + spelled[1..];
     }
+
+    /// <summary>
+    /// What a crew reads in cut lists and steps, in the language chosen: items, and places such as "front end, left jamb", part
+    /// by part. A part that nobody has put into the language stays as it is.
+    /// </summary>
+    /// <param name="text">The text as the results have it, in English.</param>
+    public string Crew(string text) => Language == "en" ? text : string.Join(", ", text.Split(", ").Select(CrewPart));
+
+    /// <summary>True when every part of a text that a crew reads is known in the language chosen.</summary>
+    /// <param name="text">The text as the results have it, in English.</param>
+    public bool KnowsCrew(string text) => text.Split(", ").All(part => chosen.ContainsKey(CrewKey(part, [])));
+
+    private string CrewPart(string part)
+    {
+        List<object> numbers = [];
+        return chosen.TryGetValue(CrewKey(part, numbers), out string? known) ? string.Format(CultureInfo.InvariantCulture, known, [.. numbers]) : part;
+    }
+
+    // The part with a place for each number in it: "bow 3" is crew.bow {0}.
+    private static string CrewKey(string part, List<object> numbers) => "crew." + Numbers().Replace(part, match =>
+    {
+        numbers.Add(match.Value);
+        return string.Create(CultureInfo.InvariantCulture, $"{{{numbers.Count - 1}}}");
+    });
+
+    [GeneratedRegex("""\d+(?:['"/\-\d ]*[\d'"])?(?: mm)?""")]
+    private static partial Regex Numbers();
 
     /// <summary>Chooses a language.</summary>
     /// <param name="code">Its code; English when there is no such language.</param>

@@ -18,7 +18,8 @@ public static class CutPlanner
     /// <param name="plan">The plan: saw, stock on hand, prices.</param>
     /// <param name="answers">Collects every answer and default used.</param>
     /// <param name="effort">How much work may be spent on each cutting job.</param>
-    public static CutSheets Plan(TakeoffList takeoff, Plan plan, Answers answers, CutEffort effort)
+    /// <param name="memory">Jobs worked out before; null for none.</param>
+    public static CutSheets Plan(TakeoffList takeoff, Plan plan, Answers answers, CutEffort effort, CutMemory? memory = null)
     {
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
         var saw = new SawRules(
@@ -32,7 +33,7 @@ public static class CutPlanner
         foreach (ImmutableArray<MaterialLine> lines in Groups(takeoff))
         {
             StockOffers offers = StockOffers.Of(lines, takeoff, plan, prices, answers.Units, found);
-            sheets.Add(new SheetPlanner(lines, offers, saw, effort, found, joints).Sheet(LetterOf(sheets.Count)));
+            sheets.Add(new SheetPlanner(lines, offers, saw, effort, found, joints, memory).Sheet(LetterOf(sheets.Count)));
         }
         return new CutSheets(sheets.ToImmutable(), joints.List().Lines, found.ToImmutable());
     }

@@ -16,7 +16,7 @@ internal sealed record CutChoice(ImmutableArray<JointLayout> Layouts, CutPlan Pl
 /// Searches the ways of joining runs together with the ways of cutting: each way of joining is a cutting job. Jobs are taken
 /// by their own lower bounds, least first, until no other can be cheaper than the best so far.
 /// </summary>
-internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, Length trim, CutEffort effort)
+internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, Length trim, CutEffort effort, CutMemory? memory = null)
 {
     private const int MostWays = 4000;
     private const int MostJobs = 40;
@@ -62,18 +62,20 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
                 untriedBound = safeBound;
                 break;
             }
-            tried.Add((way, Cutter.Solve(Job(single, way), ways.Count == 1 ? effort : share)));
+            tried.Add((way, Solve(Job(single, way), ways.Count == 1 ? effort : share)));
             if (Better(tried[^1], tried[best])) best = tried.Count - 1;
         }
         if (ways.Count > 1 && !tried[best].Plan.Proven)
         {
-            CutPlan again = Cutter.Solve(Job(single, tried[best].Way), new CutEffort(effort.Steps / 2));
+            CutPlan again = Solve(Job(single, tried[best].Way), new CutEffort(effort.Steps / 2));
             tried[best] = (tried[best].Way, again.Cost <= tried[best].Plan.Cost ? again : tried[best].Plan);
         }
         decimal cost = tried[best].Plan.Cost.Amount;
         decimal lowerBound = Math.Min(untriedBound, tried.Min(each => each.Plan.LowerBound.Amount));
         return new CutChoice(LayoutsOf(runs.Length, kinds, tried[best].Way), tried[best].Plan, new Money(Math.Min(cost, lowerBound)), ways.Count, whole);
     }
+
+    private CutPlan Solve(CutJob job, CutEffort work) => memory is null ? Cutter.Solve(job, work) : memory.Solve(job, work);
 
     private static bool Better((Way Way, CutPlan Plan) one, (Way Way, CutPlan Plan) best)
     {

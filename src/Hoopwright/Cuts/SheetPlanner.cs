@@ -9,7 +9,7 @@ namespace Hoopwright.Cuts;
 /// <summary>Plans the cut list of one item and size.</summary>
 internal sealed class SheetPlanner(
     ImmutableArray<MaterialLine> lines, StockOffers offers, SawRules saw, CutEffort effort,
-    ImmutableArray<Diagnostic>.Builder found, TakeoffDraft joints)
+    ImmutableArray<Diagnostic>.Builder found, TakeoffDraft joints, CutMemory? memory)
 {
     private const double SameLengthM = 1e-7;
 
@@ -71,7 +71,7 @@ internal sealed class SheetPlanner(
             }
             layouts.Add(own);
         }
-        return new CutSearch(stock, saw.Kerf, saw.Trim, effort).Best([.. single.Select(need => need.Piece.Length)], layouts.MoveToImmutable());
+        return new CutSearch(stock, saw.Kerf, saw.Trim, effort, memory).Best([.. single.Select(need => need.Piece.Length)], layouts.MoveToImmutable());
     }
 
     private static bool AreJoinedAlike(PieceNeed one, PieceNeed other) => one.Length == other.Length

@@ -7,15 +7,17 @@ namespace Hoopwright.Packets;
 public static class ResultsJson
 {
     /// <summary>The results; without a tunnel only rules and diagnostics.</summary>
-    public static byte[] Write(PlannedTunnel planned)
+    /// <param name="planned">What was worked out.</param>
+    /// <param name="withMembers">False leaves the list of members out, which is long.</param>
+    public static byte[] Write(PlannedTunnel planned, bool withMembers = true)
     {
         using var stream = new MemoryStream();
-        using (var json = new ResultWriter(stream, planned.Units)) json.Whole(() => Fields(json, planned));
+        using (var json = new ResultWriter(stream, planned.Units)) json.Whole(() => Fields(json, planned, withMembers));
         stream.WriteByte((byte)'\n');
         return stream.ToArray();
     }
 
-    private static void Fields(ResultWriter json, PlannedTunnel planned)
+    private static void Fields(ResultWriter json, PlannedTunnel planned, bool withMembers)
     {
         json.Text("name", planned.Plan.Name);
         json.Text("units", planned.Units == Quantities.UnitSystem.Metric ? "metric" : "us");
@@ -26,7 +28,7 @@ public static class ResultsJson
             json.Group("ground", () => TunnelResults.Ground(json, tunnel));
             json.Group("ends", () => TunnelResults.Ends(json, tunnel));
             json.Group("sides", () => TunnelResults.Sides(json, tunnel));
-            TunnelResults.Members(json, tunnel);
+            if (withMembers) TunnelResults.Members(json, tunnel);
         }
         if (planned.Strength is { } strength) json.Group("strength", () => StrengthResults.Strength(json, strength));
         if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film));

@@ -27,7 +27,8 @@ public static class TunnelWorks
     /// <param name="book">A price book whose prices come after those of the plan; null for none.</param>
     /// <param name="effort">How much work each cut list may take; null for as much as there is time for while someone is typing.</param>
     /// <param name="depth">How far to go; what lies beyond stays null.</param>
-    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null, WorkDepth depth = WorkDepth.Whole)
+    /// <param name="memory">Cutting jobs worked out before, for someone who asks again and again; null for none.</param>
+    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null, WorkDepth depth = WorkDepth.Whole, CutMemory? memory = null)
     {
         Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
         UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
@@ -50,7 +51,7 @@ public static class TunnelWorks
         CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
         FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
-        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live);
+        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live, memory);
         OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers, reading.Plan.Prices.Items.Length);
         found.AddRange([.. strength?.Diagnostics ?? [], .. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
         return planned with
