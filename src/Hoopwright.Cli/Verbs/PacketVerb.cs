@@ -19,25 +19,21 @@ internal static class PacketVerb
         var zip = new Option<bool>("--zip") { Description = "One zip file, packet.zip, in that folder." };
         var paper = new Option<string>("--paper") { Description = "letter or a4; by the plan's units when left out." };
         paper.AcceptOnlyFromAmong("letter", "a4");
-        var date = new Option<string?>("--date") { Description = "The day on the sheets, as 2026-03-01; today when left out. The same plan and day give the same bytes." };
-        date.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is { } text && Day(text) is null) result.AddError($"'{text}' is not a day; write it as 2026-03-01.");
-        });
+        var date = new DayOption();
         var command = new Command("packet", """
             Writes the whole packet: PDF, drawings, tables, results.
 
             Examples:
               hoopwright packet my-tunnel.json --out packet
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
-            """) { input.File, folder, zip, paper, date, input.Prices, input.Json };
+            """) { input.File, folder, zip, paper, date.Option, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
             terminal.Progress("Working out the plan …");
             (PlanReading reading, PlannedTunnel planned) = input.Work(parsed, terminal);
             if (planned.Tunnel is null) return PlanInput.Refuse(terminal, reading, planned);
             Paper size = (parsed.GetValue(paper) ?? (planned.Units == Quantities.UnitSystem.Metric ? "a4" : "letter")) == "a4" ? Paper.A4 : Paper.Letter;
-            DateOnly day = Day(parsed.GetValue(date) ?? "") ?? DateOnly.FromDateTime(DateTime.Now);
+            DateOnly day = date.Of(parsed);
             terminal.Progress("Drawing and setting the pages …");
             ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day);
             string to = parsed.GetValue(folder) ?? "packet";
@@ -55,6 +51,4 @@ internal static class PacketVerb
         });
         return command;
     }
-
-    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
 }

@@ -23,6 +23,10 @@ internal static class SweepVerb
         var csv = new Option<bool>("--csv") { Description = "For spreadsheets: a CSV table on standard output." };
         var resume = new Option<string?>("--resume") { Description = "Keeps the designs worked out in this file; a later run goes on from it." };
         var cores = new Option<int?>("--cores") { Description = "How many designs are worked out at once; as many as there are cores when left out. The answer does not depend on it." };
+        var changes = new Option<bool>("--changes") { Description = "Instead of --vary: what would make the tunnel stronger, ranked by gain and cost." };
+        var steps = new Option<int>("--steps") { Description = "With --changes: how many changes are made one after the other, the best of each round, to see what it takes to stand; 0 for none.", DefaultValueFactory = _ => 4 };
+        var folder = new Option<string?>("--out") { Description = "With --changes: a folder for drawings of the bow before and after the first of the ranking." };
+        var date = new DayOption();
         keep.Validators.Add(result => AtLeastOne(result, "--keep"));
         cores.Validators.Add(result => AtLeastOne(result, "--cores"));
         vary.Validators.Add(result =>
@@ -39,17 +43,32 @@ internal static class SweepVerb
               hoopwright sweep my-tunnel.json --vary "frame.bowSpacing=4 ft,3 ft" --vary "frame.bowTube.wall=0.083 in,0.095 in"
               hoopwright sweep my-tunnel.json --vary "ground.legBase=pinned,fixed" --csv > designs.csv
               hoopwright sweep my-tunnel.json --vary "frame.bowSpacing=6 ft,5 ft,4 ft" --resume designs.kept --keep 10
-            """) { input.File, vary, keep, csv, input.Json, resume, cores, input.Prices };
+              hoopwright sweep my-tunnel.json --changes --out drawings
+            """) { input.File, vary, changes, steps, folder, date.Option, keep, csv, input.Json, resume, cores, input.Prices };
+        command.Validators.Add(result =>
+        {
+            bool asked = result.GetValue(changes);
+            if (asked && (result.GetResult(vary) is { Tokens.Count: > 0 } || result.GetValue(resume) is not null)) result.AddError("--changes finds its own changes and is done in seconds: leave out --vary and --resume.");
+            if (!asked && result.GetValue(folder) is not null) result.AddError("--out draws what --changes finds; ask for --changes too.");
+            if (result.GetValue(steps) is < 0 or > 20) result.AddError("--steps takes a number from 0 to 20.");
+        });
         command.SetAction(parsed =>
         {
+            if (parsed.GetValue(changes))
+            {
+                OutputForm form = parsed.GetValue(input.Json) ? OutputForm.Json : parsed.GetValue(csv) ? OutputForm.Csv : OutputForm.Text;
+                return new ChangesRun(terminal, parsed.GetValue(cores)).Run(
+                    Files.Read(parsed.GetRequiredValue(input.File), terminal), PlanInput.BookOf(parsed.GetValue(input.Prices), terminal), parsed.GetValue(steps), parsed.GetValue(keep) ?? int.MaxValue, form,
+                    parsed.GetValue(folder) is { } to ? (to, date.Of(parsed)) : null);
+            }
             ImmutableArray<VariedField> fields = [.. (parsed.GetValue(vary) ?? []).Select(text => Field(text)!)];
             if (fields.IsEmpty)
             {
-                terminal.Messages.WriteLine("Say what to vary, such as --vary \"frame.bowSpacing=4 ft,3 ft\"; see 'hoopwright sweep --help'.");
+                terminal.Messages.WriteLine("Say what to vary, such as --vary \"frame.bowSpacing=4 ft,3 ft\", or ask for --changes; see 'hoopwright sweep --help'.");
                 return ExitCode.WrongUsage;
             }
             byte[] plan = Files.Read(parsed.GetRequiredValue(input.File), terminal);
-            (Prices? book, var wrong) = parsed.GetValue(input.Prices) is { } prices ? PlanReader.ReadPrices(Files.Read(prices, terminal)) : (null, []);
+            (Prices? book, var wrong) = PlanInput.BookOf(parsed.GetValue(input.Prices), terminal);
             SweepReading reading = Sweep.Read(plan, fields, book);
             if (reading.Sweep is not { } sweep || !wrong.IsEmpty)
             {

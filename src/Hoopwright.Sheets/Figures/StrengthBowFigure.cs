@@ -16,11 +16,6 @@ internal static class StrengthBowFigure
     // Parts of the span that the greatest movement and the greatest moment take on paper.
     private const double MovedShare = 0.09, MomentShare = 0.13, LeadMm = 4.8;
 
-    private static readonly ImmutableArray<(double UpTo, double HalfMm, Ink Colour, string Words)> Classes =
-    [
-        (0.5, 0.2, Ink.Leaf, "to 0.5"), (0.8, 0.5, Ink.Film, "to 0.8"), (1, 0.9, Ink.Amber, "to 1"), (double.PositiveInfinity, 1.5, Ink.Brick, "over 1, edged"),
-    ];
-
     public static Drawing Draw(BowDiagram diagram, StrengthReport report, FigureSheet sheet, string number)
     {
         CombinationStrength worst = report.Combinations.First(each => each.Code == diagram.Code);
@@ -59,8 +54,7 @@ internal static class StrengthBowFigure
         Heading(builder, panel, "Use of strength, reactions of the ground",
             string.Create(CultureInfo.InvariantCulture, $"dashed: movement × {times:0.###}; it moves {Rounded(Length.FromMetres(mostM), sheet.Units)} at most"));
         Figure figure = builder.Figure(Low(points.Select(point => point.Place).Concat(moved)), High(points.Select(point => point.Place).Concat(moved)), sheet.Units, panel.Inset(14, 24, 14, 36));
-        for (int chord = 0; chord + 1 < points.Length; chord++)
-            Band(figure, points[chord].Place, points[chord + 1].Place, Math.Max(points[chord].Utilisation.Value, points[chord + 1].Utilisation.Value));
+        UseBands.Draw(figure, points);
         figure.On("bow").Path(ModelPath.Through(points.Select(point => point.Place)), LineRole.Outline);
         figure.On("moved").Path(ModelPath.Through(moved), LineRole.Hidden);
         if (worst.Utilisation is { } used)
@@ -69,35 +63,7 @@ internal static class StrengthBowFigure
         Foot(figure, points[^1].Place, diagram.RightFoot, 1);
         Reaction(builder, new SheetPoint(panel.LeftMm + 3, panel.BottomMm - 19), "left foot", diagram.LeftFoot, sheet.Units);
         Reaction(builder, new SheetPoint(panel.Middle.XMm + 3, panel.BottomMm - 19), "right foot", diagram.RightFoot, sheet.Units);
-        Legend(builder, panel);
-    }
-
-    private static void Band(Figure figure, PlanePoint from, PlanePoint to, double used)
-    {
-        (double upTo, double halfMm, Ink colour, _) = Classes.First(each => used <= each.UpTo);
-        figure.On("use").OnPaper((view, pen) => Bar(pen, view.At(from), view.At(to), halfMm, colour, double.IsPositiveInfinity(upTo)));
-    }
-
-    private static void Bar(Pen pen, SheetPoint from, SheetPoint to, double halfMm, Ink colour, bool isEdged)
-    {
-        double across = from.DirectionRad(to) + (Math.PI / 2);
-        SheetPath band = SheetPath.Around(from.Away(halfMm, across), to.Away(halfMm, across), to.Away(-halfMm, across), from.Away(-halfMm, across));
-        pen.Fill(band, colour);
-        if (isEdged) pen.Path(band, LineRole.Dimension);
-    }
-
-    private static void Legend(DrawingBuilder builder, SheetBox panel)
-    {
-        Pen pen = builder.On("legend");
-        double atMm = panel.LeftMm + 3, baseMm = panel.BottomMm - 2;
-        pen.Text(new SheetPoint(atMm, baseMm), "used:");
-        atMm += 13;
-        foreach ((double upTo, double halfMm, Ink colour, string words) in Classes)
-        {
-            Bar(pen, new SheetPoint(atMm, baseMm - 1.2), new SheetPoint(atMm + 7, baseMm - 1.2), halfMm, colour, double.IsPositiveInfinity(upTo));
-            pen.Text(new SheetPoint(atMm + 9, baseMm), words);
-            atMm += 25;
-        }
+        UseBands.Legend(builder, panel);
     }
 
     /// <summary>Arrows of what the ground puts on a foot; a foot that is pulled out has its upright arrow pointing down.</summary>

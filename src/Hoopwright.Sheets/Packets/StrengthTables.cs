@@ -74,7 +74,7 @@ internal sealed class StrengthTables
                     { Wind: { } wind } => $"gust {TapeText.Of(wind.Least, units)} – {TapeText.Of(wind.Taken, units)} – {TapeText.Of(wind.Most, units)}",
                     _ => "",
                 },
-                limit.RoofSnow is { Pascals: >= 1 } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Depth(depth.Depth)} {depth.Words}"))}" : "",
+                limit.RoofSnow is { Pascals: >= 1 } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Rounded(depth.Depth)} {depth.Words}"))}" : "",
                 limit.CaseWords, Place(limit.Bow, limit.Across, limit.Up), limit.Governs)),
         ]);
 
@@ -159,12 +159,5 @@ internal sealed class StrengthTables
 
     private string Place(int bow, Length across, Length up) => string.Create(CultureInfo.InvariantCulture, $"bow {bow}, {Rounded(across)} across, {Rounded(up)} up");
 
-    private string Depth(Length depth) => Rounded(depth);
-
-    // To the inch or the centimetre: nobody knows snow or a place of failure closer.
-    private string Rounded(Length length) => units switch
-    {
-        UnitSystem.UsCustomary => TapeText.FeetAndInches(length, 1),
-        UnitSystem.Metric => TapeText.WholeMillimetres(Length.FromMillimetres(Math.Round(length.Millimetres / 10) * 10)),
-    };
+    private string Rounded(Length length) => TapeText.Rough(length, units);
 }

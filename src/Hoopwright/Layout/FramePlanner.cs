@@ -71,10 +71,10 @@ internal static class FramePlanner
                 tie.Height?.Text ?? draft.Tape(height), $"over {draft.Tape(Length.Zero)} and under {draft.Tape(highest)}");
             return;
         }
-        if (height < Length.FromInches(78))
+        if (height < LayoutDefaults.HeadRoom)
         {
             draft.Warn("frame.tie.head-height", "frame.tie.height", "A tie this low is at head height; people and machines will meet it.",
-                draft.Tape(height), $"{draft.Tape(Length.FromInches(78))} or more");
+                draft.Tape(height), $"{draft.Tape(LayoutDefaults.HeadRoom)} or more");
         }
         (Length left, Length right) = draft.Bow.CentreLine.AcrossAt(height);
         foreach (BowStation station in draft.Stations.Skip(1).SkipLast(1).Where(station => (station.Number - 1) % every == 0))

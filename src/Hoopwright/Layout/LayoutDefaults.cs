@@ -130,16 +130,15 @@ internal static class LayoutDefaults
     /// <summary>The tube that the leg of a bow fits into: the next usual size with room inside.</summary>
     internal static Usual<Length> PostTube(Length leg)
     {
-        ReadOnlySpan<double> usualIn = [1.050, 1.315, 1.660, 1.900, 2.375, 2.875, 3.500];
-        double neededIn = leg.Inches + (2 * BowWall.Value.Inches);
-        double outsideIn = neededIn + 0.05;
-        foreach (double sizeIn in usualIn)
+        Length needed = leg + (2 * BowWall.Value);
+        Length outside = needed + Length.FromInches(0.05);
+        foreach (Length size in UsualTubes.Outsides(UnitSystem.UsCustomary))
         {
-            if (sizeIn <= neededIn) continue;
-            outsideIn = sizeIn;
+            if (size <= needed) continue;
+            outside = size;
             break;
         }
-        return new(Length.FromInches(outsideIn), "Ground posts are this wide; the leg of the bow slides inside.", Citation.FromMemory, Matters: true);
+        return new(outside, "Ground posts are this wide; the leg of the bow slides inside.", Citation.FromMemory, Matters: true);
     }
 
     /// <summary>The usual clear width of a door.</summary>
@@ -161,6 +160,9 @@ internal static class LayoutDefaults
     internal static Usual<Length> BraceTop(Length sideHeight, Length peak) => new(
         Length.Min(peak * 0.6, Length.Max(Length.FromFeet(4), sideHeight)),
         "Height at which a corner brace meets the end bow.", Citation.FromMemory);
+
+    /// <summary>What people and machines pass under without meeting it; common practice, no source.</summary>
+    internal static Length HeadRoom { get; } = Length.FromInches(78);
 
     /// <summary>The usual height of a tie.</summary>
     internal static Usual<Length> TieHeight(Length sideHeight, Length peak) => new(

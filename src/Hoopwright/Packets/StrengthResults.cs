@@ -31,6 +31,18 @@ internal static class StrengthResults
         json.List("coefficients", strength.Loads.Coefficients, coefficient => Coefficient(json, coefficient));
     }
 
+    /// <summary>Verdict, limits, worst combination and parts, without what they were worked out from.</summary>
+    public static void InShort(ResultWriter json, StrengthReport strength)
+    {
+        json.Text("verdict", TunnelResults.Word(strength.Verdict));
+        json.Text("says", strength.Says);
+        json.Text("governs", strength.Governs);
+        json.List("limits", strength.Limits, limit => Limit(json, limit));
+        if (strength.Combinations is [var worst, ..]) json.Group("worstCombination", () => Combination(json, worst));
+        json.List("parts", strength.Parts, part => PartInShort(json, part));
+        if (strength.Row?.SnowBucklingFactor is { } factor) json.Ratio("snowBucklingFactor", factor);
+    }
+
     private static void Limit(ResultWriter json, StrengthLimit limit)
     {
         json.Text("level", TunnelResults.Word(limit.Level));
@@ -75,16 +87,7 @@ internal static class StrengthResults
 
     private static void Part(ResultWriter json, PartStrength part)
     {
-        json.Text("code", part.Code);
-        json.Text("kind", TunnelResults.Word(part.Kind));
-        json.Text("words", part.Words);
-        json.Text("where", part.Where);
-        json.Text("verdict", TunnelResults.Word(part.Verdict));
-        if (part.AtWeakest is { } weakest) json.Ratio("utilisationAtWeakest", weakest);
-        if (part.AtStrongest is { } strongest) json.Ratio("utilisationAtStrongest", strongest);
-        json.Text("governs", part.Governs);
-        json.Text("combination", part.LoadCode);
-        json.Text("combinationWords", part.LoadWords);
+        PartInShort(json, part);
         json.List("worked", part.Checks.SelectMany(check => check.Worked).Where(value => double.IsFinite(value.Value)), value =>
         {
             json.Text("symbol", value.Symbol);
@@ -134,6 +137,20 @@ internal static class StrengthResults
             json.Text("combination", code);
             json.Text("combinationWords", words);
         }
+    }
+
+    private static void PartInShort(ResultWriter json, PartStrength part)
+    {
+        json.Text("code", part.Code);
+        json.Text("kind", TunnelResults.Word(part.Kind));
+        json.Text("words", part.Words);
+        json.Text("where", part.Where);
+        json.Text("verdict", TunnelResults.Word(part.Verdict));
+        if (part.AtWeakest is { } weakest) json.Ratio("utilisationAtWeakest", weakest);
+        if (part.AtStrongest is { } strongest) json.Ratio("utilisationAtStrongest", strongest);
+        json.Text("governs", part.Governs);
+        json.Text("combination", part.LoadCode);
+        json.Text("combinationWords", part.LoadWords);
     }
 
     private static void Diagram(ResultWriter json, BowDiagram diagram)

@@ -58,6 +58,13 @@ public static partial class TapeText
         return feet == 0 ? sign + inches : Invariant($"{sign}{feet}' {inches}");
     }
 
+    /// <summary>To the inch or the centimetre, for what nobody knows closer: the depth of snow, the place where a bow gives way.</summary>
+    public static string Rough(Length length, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => FeetAndInches(length, 1),
+        UnitSystem.Metric => WholeMillimetres(Nearest(length, Step.OfMillimetres(10))),
+    };
+
     /// <summary>Whole millimetres: <c>1689 mm</c>. Nearest, halves away from zero.</summary>
     public static string WholeMillimetres(Length length) =>
         Fixed(Math.Round(Nearest(length, Step.OfMillimetres(1)).Millimetres), 0) + " mm";

@@ -51,4 +51,15 @@ public sealed record StrengthReport
 
     /// <summary>What to look at again.</summary>
     public required ImmutableArray<Diagnostic> Diagnostics { get; init; }
+
+    /// <summary>The limit in snow at a level; null when it was not found.</summary>
+    /// <param name="level">What it is measured with.</param>
+    public StrengthLimit? InSnow(StrengthLevel level) => Limits.FirstOrDefault(limit => limit.Level == level && limit.GroundSnow is not null);
+
+    /// <summary>The limit in wind at a level; null when it was not found.</summary>
+    /// <param name="level">What it is measured with.</param>
+    public StrengthLimit? InWind(StrengthLevel level) => Limits.FirstOrDefault(limit => limit.Level == level && limit.Wind is not null);
+
+    /// <summary>What governs: under the worst entered combination, or at the code's limit in snow where no loads are entered; empty when nothing was found.</summary>
+    public string Governs => Combinations is [var worst, ..] ? worst.Governs : InSnow(StrengthLevel.Code)?.Governs ?? "";
 }

@@ -35,22 +35,26 @@ public static class SweepText
     /// <summary>The ranked designs as CSV (RFC 4180, but lines end in \n): values as typed, SI numbers with the unit in the column's name.</summary>
     public static string Csv(Sweep sweep, ImmutableArray<SweptDesign> ranked)
     {
-        var text = new StringBuilder();
-        Row(["place", .. sweep.Fields.Select(field => field.Path), "cost", "currency", "unpricedLines", "verdict", "stormSnowPa", "stormGustMps", "codeSnowPa", "codeGustMps", "governs", "problem"]);
-        for (int place = 0; place < ranked.Length; place++)
-        {
-            SweptDesign design = ranked[place];
-            Row(
+        return Rows(
+        [
+            ["place", .. sweep.Fields.Select(field => field.Path), "cost", "currency", "unpricedLines", "verdict", "stormSnowPa", "stormGustMps", "codeSnowPa", "codeGustMps", "governs", "problem"],
+            .. ranked.Select((design, place) => (ImmutableArray<string>)
             [
-                (place + 1).ToString(CultureInfo.InvariantCulture), .. design.Values, design.Cost?.ToString() ?? "", sweep.Currency, design.Unpriced.ToString(CultureInfo.InvariantCulture),
+                Whole(place + 1), .. design.Values, design.Cost?.ToString() ?? "", sweep.Currency, Whole(design.Unpriced),
                 Verdict(design), Number(design.StormSnow?.Pascals), Number(design.StormGust?.MetresPerSecond), Number(design.CodeSnow?.Pascals), Number(design.CodeGust?.MetresPerSecond),
                 design.Governs, design.Problem,
-            ]);
-        }
-        return text.ToString();
-
-        void Row(IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Cell)).Append('\n');
+            ]),
+        ]);
     }
+
+    internal static string Rows(IEnumerable<ImmutableArray<string>> rows)
+    {
+        var text = new StringBuilder();
+        foreach (ImmutableArray<string> row in rows) text.AppendJoin(',', row.Select(Cell)).Append('\n');
+        return text.ToString();
+    }
+
+    internal static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The heads of the table's columns.</summary>
     public static ImmutableArray<string> Heads(Sweep sweep) =>
@@ -59,19 +63,10 @@ public static class SweepText
     /// <summary>A design as a row of the table.</summary>
     public static ImmutableArray<string> Cells(Sweep sweep, SweptDesign design) =>
     [
-        .. design.Values, Cost(design), design.Verdict is null ? "cannot be built" : Words(design.Verdict.Value),
+        .. design.Values, Cost(design), design.Verdict is null ? "cannot be built" : VerdictWords.Of(design.Verdict.Value),
         Snow(design.StormSnow, sweep.Units), Gust(design.StormGust, sweep.Units), Snow(design.CodeSnow, sweep.Units), Gust(design.CodeGust, sweep.Units),
         design.Problem.Length > 0 ? design.Problem : design.Governs,
     ];
-
-    /// <summary>A verdict in words.</summary>
-    public static string Words(StrengthVerdict verdict) => verdict switch
-    {
-        StrengthVerdict.Stands => "stands",
-        StrengthVerdict.Marginal => "marginal",
-        StrengthVerdict.DoesNotStand => "does not stand",
-        StrengthVerdict.NothingEntered => "no loads entered",
-    };
 
     internal static string Snow(Pressure? snow, UnitSystem units) => snow is { } given ? TapeText.Of(given, units) : "-";
 
@@ -80,7 +75,7 @@ public static class SweepText
     private static string Cost(SweptDesign design) =>
         design.Cost is not { } cost ? "-" : design.Unpriced == 0 ? cost.ToString() : string.Create(CultureInfo.InvariantCulture, $"{cost} + {design.Unpriced} unpriced");
 
-    private static string Verdict(SweptDesign design) => design.Verdict is { } verdict ? TunnelResults.Word(verdict) : "cannotBeBuilt";
+    internal static string Verdict(SweptDesign design) => design.Verdict is { } verdict ? TunnelResults.Word(verdict) : "cannotBeBuilt";
 
     private static void Design(ResultWriter json, Sweep sweep, SweptDesign design, int place)
     {
@@ -92,6 +87,11 @@ public static class SweepText
         });
         json.Price("cost", design.Cost);
         json.Count("unpricedLines", design.Unpriced);
+        Stands(json, design);
+    }
+
+    internal static void Stands(ResultWriter json, SweptDesign design)
+    {
         json.Text("verdict", Verdict(design));
         if (design.StormSnow is { } stormSnow) json.Pressure("stormSnow", stormSnow);
         if (design.StormGust is { } stormGust) json.Speed("stormGust", stormGust);
@@ -101,7 +101,7 @@ public static class SweepText
         json.Text("problem", design.Problem);
     }
 
-    private static string Number(double? value) => value is { } given ? Math.Round(given, 3).ToString("0.###", CultureInfo.InvariantCulture) : "";
+    internal static string Number(double? value) => value is { } given ? Math.Round(given, 3).ToString("0.###", CultureInfo.InvariantCulture) : "";
 
     private static string Cell(string text) => text.AsSpan().ContainsAny(",\"\n\r") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }

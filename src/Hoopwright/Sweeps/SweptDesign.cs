@@ -59,18 +59,12 @@ public sealed record SweptDesign
             Cost = orders.Total,
             Unpriced = orders.Unpriced,
             Verdict = strength.Verdict,
-            StormSnow = Snow(strength, StrengthLevel.Storm)?.GroundSnow?.Taken,
-            StormGust = Gust(strength, StrengthLevel.Storm),
-            CodeSnow = Snow(strength, StrengthLevel.Code)?.GroundSnow?.Taken,
-            CodeGust = Gust(strength, StrengthLevel.Code),
-            Governs = strength.Combinations is [var worst, ..] ? worst.Governs : Snow(strength, StrengthLevel.Code)?.Governs ?? "",
+            StormSnow = strength.InSnow(StrengthLevel.Storm)?.GroundSnow?.Taken,
+            StormGust = strength.InWind(StrengthLevel.Storm)?.Wind?.Taken,
+            CodeSnow = strength.InSnow(StrengthLevel.Code)?.GroundSnow?.Taken,
+            CodeGust = strength.InWind(StrengthLevel.Code)?.Wind?.Taken,
+            Governs = strength.Governs,
             Problem = strength.NotChecked ?? "",
         };
     }
-
-    private static StrengthLimit? Snow(StrengthReport strength, StrengthLevel level) =>
-        strength.Limits.FirstOrDefault(limit => limit.Level == level && limit.GroundSnow is not null);
-
-    private static Speed? Gust(StrengthReport strength, StrengthLevel level) =>
-        strength.Limits.FirstOrDefault(limit => limit.Level == level && limit.Wind is not null)?.Wind?.Taken;
 }
