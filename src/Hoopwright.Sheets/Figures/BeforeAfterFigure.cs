@@ -114,12 +114,12 @@ public static class BeforeAfterFigure
                 Strength.InSnow(level) is { GroundSnow: { } snow } limit ? $"ground snow {TapeText.Of(snow.Taken, units)}{Depth(level, limit, units)}" : "",
                 Strength.InWind(level) is { Wind: { } gust } ? $"gust {TapeText.Of(gust.Taken, units)}" : "",
             ];
-            string name = level switch { StrengthLevel.Storm => "in a storm", StrengthLevel.Code => "by the code" };
+            string name = level switch { StrengthLevel.Storm => "storm", StrengthLevel.Code => "code" };
             string words = string.Join(", ", parts.Where(part => part.Length > 0));
             return words.Length > 0 ? $"{name}: {words}" : "";
         }
 
         private static string Depth(StrengthLevel level, StrengthLimit limit, UnitSystem units) =>
-            level == StrengthLevel.Storm && limit.Depths is [_, var settled, ..] ? $" ({TapeText.Rough(settled.Depth, units)} settled on the roof)" : "";
+            level == StrengthLevel.Storm && limit.Depths is [_, var settled, ..] ? $" ({TapeText.Rough(settled.Depth, units)} settled on roof)" : "";
     }
 }

@@ -12,7 +12,7 @@ public static class ChangeText
 {
     /// <summary>The heads of the table's columns.</summary>
     public static ImmutableArray<string> Heads(ChangeStudy study) =>
-        ["change", $"cost {Currency(study)}", "storm snow", "settled snow", "storm gust", "used at worst", "verdict", "what governs"];
+        ["change", $"cost {Currency(study)}", "storm snow", "settled snow", "storm gust", "used at worst", "verdict", "what is worst"];
 
     /// <summary>The plan as it is, as the table's first row.</summary>
     public static ImmutableArray<string> AsItIs(ChangeStudy study)
@@ -22,7 +22,8 @@ public static class ChangeText
         return
         [
             "as it is", design.Cost?.ToString() ?? "-", SweepText.Snow(design.StormSnow, units), study.Before.Strength?.InSnow(StrengthLevel.Storm)?.Depths is [_, var settled, ..] ? TapeText.Rough(settled.Depth, units) : "-",
-            SweepText.Gust(design.StormGust, units), study.Before.Strength is { } strength && LoadUse.Worst(strength) is { } worst ? Times(worst) : "-", design.Verdict is { } verdict ? VerdictWords.Of(verdict) : "-", Why(design),
+            SweepText.Gust(design.StormGust, units), study.Before.Strength is { } strength && LoadUse.Worst(strength) is { } worst ? Times(worst.Used) : "-", design.Verdict is { } verdict ? VerdictWords.Of(verdict) : "-",
+            Why(design, study.Before.Strength is { } report ? LoadUse.Worst(report)?.Part : null),
         ];
     }
 
@@ -34,7 +35,7 @@ public static class ChangeText
         [
             change.Change.Words, Cost(change), change.MoreSnow is { } snow ? Signed(TapeText.Of(snow, units), snow.Pascals) : "-",
             change.DeeperSnow is { } depth ? Signed(TapeText.Rough(depth, units), depth.Metres) : "-", change.MoreGust is { } gust ? Signed(TapeText.Of(gust, units), gust.MetresPerSecond) : "-",
-            change.WorstUse is { } worst ? Times(worst.Value) : "-", change.Design.Verdict is { } verdict ? VerdictWords.Of(verdict) : "cannot be built", Why(change.Design),
+            change.WorstUse is { } worst ? Times(worst.Value) : "-", change.Design.Verdict is { } verdict ? VerdictWords.Of(verdict) : "cannot be built", Why(change.Design, change.WorstPart),
         ];
     }
 
@@ -66,11 +67,11 @@ public static class ChangeText
             list, SweepText.Whole(place + 1), change.Change.Code, change.Change.Words, string.Join("; ", change.Change.Values.Select(value => $"{value.Path}={value.Text}")),
             change.MoreCost?.ToString() ?? "", Currency(study), SweepText.Whole(change.MoreUnpriced), SweepText.Number(change.MoreSnow?.Pascals), SweepText.Number(change.DeeperSnow?.Metres), SweepText.Number(change.MoreGust?.MetresPerSecond),
             SweepText.Number(change.Design.StormSnow?.Pascals), SweepText.Number(change.Design.StormGust?.MetresPerSecond), SweepText.Number(change.Design.CodeSnow?.Pascals), SweepText.Number(change.Design.CodeGust?.MetresPerSecond),
-            SweepText.Number(change.WorstUse?.Value), SweepText.Verdict(change.Design), change.Design.Governs, change.Design.Problem, change.Change.Source.ToString(),
+            SweepText.Number(change.WorstUse?.Value), change.WorstPart ?? "", SweepText.Verdict(change.Design), change.Design.Governs, change.Design.Problem, change.Change.Source.ToString(),
         ];
         return SweepText.Rows(
         [
-            ["list", "place", "code", "change", "sets", "moreCost", "currency", "moreUnpricedLines", "moreStormSnowPa", "deeperSettledSnowM", "moreStormGustMps", "stormSnowPa", "stormGustMps", "codeSnowPa", "codeGustMps", "usedAtWorst", "verdict", "governs", "problem", "source"],
+            ["list", "place", "code", "change", "sets", "moreCost", "currency", "moreUnpricedLines", "moreStormSnowPa", "deeperSettledSnowM", "moreStormGustMps", "stormSnowPa", "stormGustMps", "codeSnowPa", "codeGustMps", "usedAtWorst", "worst", "verdict", "governs", "problem", "source"],
             .. ranked.Select((change, place) => Row("single", change, place)),
             .. steps.Select((change, place) => Row("oneAfterTheOther", change, place)),
         ]);
@@ -94,7 +95,10 @@ public static class ChangeText
                     if (study.Before.Orders is { } orders) json.Price("cost", orders.Total);
                     if (study.Before.Strength is { } strength)
                     {
-                        if (LoadUse.Worst(strength) is { } worst) json.Ratio("usedAtWorst", Ratio.FromValue(worst));
+                        if (LoadUse.Worst(strength) is { } worst) {
+                            json.Ratio("usedAtWorst", Ratio.FromValue(worst.Used));
+                            json.Text("worst", worst.Part);
+                        }
                         StrengthResults.InShort(json, strength);
                     }
                 });
@@ -123,6 +127,7 @@ public static class ChangeText
         if (change.DeeperSnow is { } depth) json.Movement("deeperSettledSnow", depth);
         if (change.MoreGust is { } gust) json.Speed("moreStormGust", gust);
         if (change.WorstUse is { } worst) json.Ratio("usedAtWorst", worst);
+        if (change.WorstPart is { } part) json.Text("worst", part);
         SweepText.Stands(json, change.Design);
     }
 
@@ -134,7 +139,7 @@ public static class ChangeText
 
     private static string Times(double used) => used >= 100 ? "over 100" : used.ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static string Why(SweptDesign design) => design.Problem.Length > 0 ? design.Problem : design.Governs;
+    private static string Why(SweptDesign design, string? part) => design.Problem.Length > 0 ? design.Problem : part ?? design.Governs;
 
     private static string Currency(ChangeStudy study) => study.Before.Orders?.Currency ?? Pricing.ExamplePrices.Currency;
 }

@@ -31,6 +31,9 @@ public sealed record ChangedDesign
     /// <summary>How much the part that is used most uses of what it stands under the entered loads, at the weak end of what is known; null when no loads are entered.</summary>
     public Ratio? WorstUse { get; init; }
 
+    /// <summary>The part that is used most, in words; null when no loads are entered.</summary>
+    public string? WorstPart { get; init; }
+
     /// <summary>What it gains, for ranking: how much nearer it is to standing, or how much more snow and wind it stands where it stands already or nothing is entered. Logarithm of times; 0 for no gain.</summary>
     internal double Gain { get; init; }
 
@@ -53,7 +56,8 @@ public sealed record ChangedDesign
             MoreGust = design.StormGust is { } gust && beforeDesign.StormGust is { } gustBefore ? Speed.FromMetresPerSecond(gust.MetresPerSecond - gustBefore.MetresPerSecond) : null,
             MoreCost = orders.Total - ordersBefore.Total,
             MoreUnpriced = orders.Unpriced - ordersBefore.Unpriced,
-            WorstUse = LoadUse.Worst(now) is { } worst ? Ratio.FromValue(worst) : null,
+            WorstUse = LoadUse.Worst(now) is { } worst ? Ratio.FromValue(worst.Used) : null,
+            WorstPart = LoadUse.Worst(now)?.Part,
             Gain = LoadUse.Short(was) is > 0 and var shortBefore ? shortBefore - LoadUse.Short(now) : MoreStood(design, beforeDesign),
         };
     }

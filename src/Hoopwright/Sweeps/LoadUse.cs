@@ -9,27 +9,24 @@ internal static class LoadUse
     // Beyond this a part is simply far from standing; it keeps one hopeless part from hiding what helps the others.
     private const double Most = 1000;
 
-    /// <summary>Of the part that is used most: 1 is just at its limit; null when no loads are entered or the frame is not checked.</summary>
-    public static double? Worst(StrengthReport strength) => Has(strength) ? Parts(strength).Max() : null;
+    /// <summary>The part that is used most: 1 is just at its limit; null when no loads are entered or the frame is not checked.</summary>
+    public static (string Part, double Used)? Worst(StrengthReport strength) => Has(strength) ? Parts(strength).MaxBy(part => Math.Round(part.Used, 6)) : null;
 
     /// <summary>
     /// How far the tunnel is from standing: the sum over bows, row, posts and film of the logarithm of how many times each passes its
     /// limit at the weak end of what is known; 0 when none does, or when no loads are entered.
     /// </summary>
-    public static double Short(StrengthReport strength) => Has(strength) ? Parts(strength).Sum(used => Math.Log(Math.Clamp(used, 1, Most))) : 0;
+    public static double Short(StrengthReport strength) => Has(strength) ? Parts(strength).Sum(part => Math.Log(Math.Clamp(part.Used, 1, Most))) : 0;
 
     private static bool Has(StrengthReport strength) => strength.NotChecked is null && strength.Verdict != StrengthVerdict.NothingEntered;
 
-    private static List<double> Parts(StrengthReport strength)
+    private static List<(string Part, double Used)> Parts(StrengthReport strength)
     {
-        List<double> used = [Bows(strength)];
-        if (strength.Row is { } row)
-        {
-            double worst = row.Parts.Select(part => part.Utilisation?.Value ?? Most).DefaultIfEmpty(0).Max();
-            used.Add(row.Buckles.IsEmpty ? worst : Math.Max(worst, Most));
-        }
-        used.AddRange(strength.Parts.Select(part => part.AtWeakest?.Value ?? Most));
-        return used;
+        List<(string Part, double Used)> parts = [("bows", Bows(strength))];
+        if (strength.Row is { Buckles.IsEmpty: false }) parts.Add(("the whole row buckles", Most));
+        else if (strength.Row?.Parts.MaxBy(part => part.Utilisation?.Value ?? Most) is { } worst) parts.Add(($"{worst.Kind} in the row", worst.Utilisation?.Value ?? Most));
+        parts.AddRange(strength.Parts.Select(part => (part.Words, part.AtWeakest?.Value ?? Most)));
+        return parts;
     }
 
     /// <summary>Of the bows: what the worst combination uses; and how many times the entered snow or wind pressure is what the code's limit allows with the weakest steel and feet, which tells also where the bow buckles.</summary>

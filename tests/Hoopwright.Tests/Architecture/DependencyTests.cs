@@ -9,7 +9,7 @@ public sealed partial class DependencyTests
     private static readonly string[] Order =
     [
         "Quantities", "Sources", "Diagnostics", "Geometry", "ModelFiles", "Cutting", "Frames", "Plans", "Layout", "Strength", "Cover", "Takeoff", "Pricing", "Cuts", "Orders",
-        "Packets", "Sweeps",
+        "Packets", "Comparisons", "Sweeps",
     ];
 
     private static string Domain => Path.Combine(SamplePlans.Root, "src", "Hoopwright");
