@@ -74,7 +74,7 @@ public sealed partial class CompareTests : IDisposable
 
     // As a person does it: the program runs, Ctrl-C sends it an interrupt, and the same command goes on later.
     [Fact]
-    public void A_sweep_stopped_by_ctrl_c_goes_on_where_it_was()
+    public async Task A_sweep_stopped_by_ctrl_c_goes_on_where_it_was()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "An interrupt cannot be sent to one process alone there.");
         string kept = Path.Combine(folder, "kept");
@@ -84,18 +84,19 @@ public sealed partial class CompareTests : IDisposable
         {
             Task<string> output = running.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), messages = running.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
             // The file appears with the first designs in it.
-            while (!File.Exists(kept) && !running.HasExited) Thread.Sleep(20);
+            while (!File.Exists(kept) && !running.HasExited) await Task.Delay(20, TestContext.Current.CancellationToken);
             Assert.False(running.HasExited, "It was done before it could be stopped.");
-            using (Process signal = Process.Start("kill", ["-INT", running.Id.ToString(CultureInfo.InvariantCulture)])) signal.WaitForExit();
-            running.WaitForExit();
+            using (Process signal = Process.Start("kill", ["-INT", running.Id.ToString(CultureInfo.InvariantCulture)])) await signal.WaitForExitAsync(TestContext.Current.CancellationToken);
+            await running.WaitForExitAsync(TestContext.Current.CancellationToken);
             Assert.Equal(ExitCode.Done, running.ExitCode);
-            Match stopped = Stopped().Match(messages.Result);
-            Assert.True(stopped.Success, messages.Result);
-            using JsonDocument part = JsonDocument.Parse(output.Result);
+            string said = await messages;
+            Match stopped = Stopped().Match(said);
+            Assert.True(stopped.Success, said);
+            using JsonDocument part = JsonDocument.Parse(await output);
             int done = part.RootElement.GetProperty("workedOut").GetInt32();
             Assert.Equal(done.ToString(CultureInfo.InvariantCulture), stopped.Groups["done"].Value);
             Assert.InRange(done, 1, 119);
-            using JsonDocument file = JsonDocument.Parse(File.ReadAllBytes(kept));
+            using JsonDocument file = JsonDocument.Parse(await File.ReadAllBytesAsync(kept, TestContext.Current.CancellationToken));
             Assert.Equal(done, file.RootElement.GetProperty("designs").GetArrayLength());
             Assert.Empty(Directory.GetFiles(folder, "*.part"));
         }

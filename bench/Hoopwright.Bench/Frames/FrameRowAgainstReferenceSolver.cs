@@ -12,7 +12,7 @@ public class FrameRowAgainstReferenceSolver
     private FrameModel _model = TunnelRow.InWind(2);
     private string _deck = "";
 
-    [Params(10, 50, 200)]
+    [Params(10, 25, 50, 100, 200)]
     public int Bows { get; set; }
 
     [GlobalSetup]

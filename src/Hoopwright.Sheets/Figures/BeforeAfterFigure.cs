@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Hoopwright.Comparisons;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Packets;

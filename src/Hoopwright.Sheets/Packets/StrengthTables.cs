@@ -5,7 +5,6 @@ using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
 using Hoopwright.Strength;
 using Hoopwright.Strength.Loads;
-using Hoopwright.Sweeps;
 
 namespace Hoopwright.Sheets.Packets;
 
@@ -96,7 +95,7 @@ internal sealed class StrengthTables
     private Table MakeParts() => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
         [new("What", 3.4), new("Used", 1.4), new("Verdict", 1.4), new("What governs", 2), new("Where", 2.4), new("Combination", 4)],
         [
-            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{Used(part.AtStrongest)} to {Used(part.AtWeakest)}", SweepText.Words(part.Verdict), part.Governs, part.Where, part.LoadWords)),
+            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{Used(part.AtStrongest)} to {Used(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords)),
         ]);
 
     private Table MakePosts() => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",

@@ -1,7 +1,6 @@
 using Hoopwright.Diagnostics;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
-using Hoopwright.Quantities;
 using Hoopwright.Strength;
 
 namespace Hoopwright.Comparisons;

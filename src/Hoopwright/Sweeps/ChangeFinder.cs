@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Layout;
-using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;

@@ -4,7 +4,6 @@ using Hoopwright.Comparisons;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Comparisons;
