@@ -35,7 +35,7 @@ internal static class PacketVerb
             Paper size = (parsed.GetValue(paper) ?? (planned.Units == Quantities.UnitSystem.Metric ? "a4" : "letter")) == "a4" ? Paper.A4 : Paper.Letter;
             DateOnly day = date.Of(parsed);
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day);
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run);
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
             if (parsed.GetValue(zip)) Files.Write(Path.Combine(to, "packet.zip"), ZipWriter.Write(files));

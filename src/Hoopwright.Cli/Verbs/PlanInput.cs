@@ -24,7 +24,7 @@ internal sealed class PlanInput(string name = "PLAN")
         PlanReading reading = PlanReader.Read(Files.Read(file, terminal));
         (Prices? book, var found) = BookOf(parsed.GetValue(Prices), terminal);
         if (!found.IsEmpty) reading = reading with { Diagnostics = [.. reading.Diagnostics, .. found.Select(each => each with { Path = "prices file: " + each.Path })] };
-        return (reading, TunnelWorks.Plan(reading, book));
+        return (reading, TunnelWorks.Plan(reading, book, sideBySide: Cores.Run));
     }
 
     /// <summary>A price book file as read, and what is wrong with it; nothing where none is given.</summary>

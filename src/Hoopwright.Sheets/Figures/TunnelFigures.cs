@@ -4,6 +4,7 @@ using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
+using Hoopwright.Running;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
 using Hoopwright.Strength;
@@ -19,8 +20,15 @@ public static class TunnelFigures
     /// <param name="cuts">Cut lists; null leaves them out.</param>
     /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
     /// <param name="sheet">Paper, names and units.</param>
-    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet) =>
-        [.. Offers(tunnel, film, cuts, strength, sheet).Select((offer, index) => new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Draw()))];
+    /// <param name="sideBySide">How to draw several at once; null for one after the other.</param>
+    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet, SideBySide? sideBySide = null)
+    {
+        ImmutableArray<FigureOffer> offers = Offers(tunnel, film, cuts, strength, sheet);
+        var drawn = new TunnelFigure[offers.Length];
+        (sideBySide ?? InTurn.Run)([.. offers.Select((offer, index) => (Action)(() => drawn[index] =
+            new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Draw())))]);
+        return [.. drawn];
+    }
 
     /// <summary>The same drawings before they are drawn, for those who want to see one.</summary>
     /// <param name="tunnel">What to draw.</param>

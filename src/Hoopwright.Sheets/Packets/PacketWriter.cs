@@ -7,6 +7,7 @@ using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Running;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
@@ -22,20 +23,26 @@ public static class PacketWriter
     /// <param name="planned">A plan that was worked out; it must have a tunnel.</param>
     /// <param name="paper">Letter or A4.</param>
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
-    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date)
+    /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null)
     {
         Tunnel tunnel = Built(planned);
-        ImmutableArray<TunnelFigure> figures = Figures(planned, tunnel, paper, date);
-        var tables = new PacketTables(planned, tunnel);
-        byte[] pdf = PdfWriter.Write(Book(planned, tunnel, tables, figures, paper, date), new PdfDetails(Name(planned), "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
-        return
-        [
-            new PacketFile("packet.pdf", [.. pdf]),
-            .. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))),
-            .. tables.All.Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table)))),
-            new PacketFile("results.json", [.. ResultsJson.Write(planned)]),
-            new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)]),
-        ];
+        sideBySide ??= InTurn.Run;
+        ImmutableArray<TunnelFigure> figures = [];
+        PacketTables? tables = null;
+        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [];
+        sideBySide(
+            () => figures = Figures(planned, tunnel, paper, date, sideBySide),
+            () =>
+            {
+                tables = new PacketTables(planned, tunnel);
+                sheets = [.. tables.All.Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
+            },
+            () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
+        sideBySide(
+            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date), Details(planned, date))])],
+            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing))))]);
+        return [.. pdf, .. drawings, .. sheets, .. texts];
     }
 
     /// <summary>The pages of the PDF alone.</summary>
@@ -45,19 +52,22 @@ public static class PacketWriter
     public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date)
     {
         Tunnel tunnel = Built(planned);
-        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, tunnel, paper, date), paper, date);
+        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, tunnel, paper, date, InTurn.Run), paper, date);
     }
 
     private static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
 
     private static string Name(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
 
+    private static PdfDetails Details(PlannedTunnel planned, DateOnly date) =>
+        new(Name(planned), "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+
     private static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date)
+    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date, SideBySide sideBySide)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units));
+        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units), sideBySide);
     }
 
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];

@@ -8,6 +8,7 @@ using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Running;
 using Hoopwright.Strength;
 using Hoopwright.Takeoff;
 
@@ -28,7 +29,9 @@ public static class TunnelWorks
     /// <param name="effort">How much work each cut list may take; null for as much as there is time for while someone is typing.</param>
     /// <param name="depth">How far to go; what lies beyond stays null.</param>
     /// <param name="memory">Cutting jobs worked out before, for someone who asks again and again; null for none.</param>
-    public static PlannedTunnel Plan(PlanReading reading, Prices? book = null, CutEffort? effort = null, WorkDepth depth = WorkDepth.Whole, CutMemory? memory = null)
+    /// <param name="sideBySide">How to run stages that need nothing of each other; null for one after the other.</param>
+    public static PlannedTunnel Plan(
+        PlanReading reading, Prices? book = null, CutEffort? effort = null, WorkDepth depth = WorkDepth.Whole, CutMemory? memory = null, SideBySide? sideBySide = null)
     {
         Plan plan = book is null ? reading.Plan : reading.Plan with { Prices = Joined(reading.Plan.Prices, book) };
         UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
@@ -47,25 +50,38 @@ public static class TunnelWorks
         if (depth == WorkDepth.Layout)
             return planned with { Tunnel = tunnel, Rules = answers.Rules, Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]) };
 
-        StrengthReport? strength = depth == WorkDepth.Whole ? StrengthPlanner.Plan(tunnel, answers) : null;
-        CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
-        FilmCutOutcome film = FilmCutter.Cut(cover.Plan, plan, answers);
-        TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
-        CutSheets cuts = CutPlanner.Plan(takeoff, plan, answers, effort ?? CutEffort.Live, memory);
-        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, plan, answers, reading.Plan.Prices.Items.Length);
-        found.AddRange([.. strength?.Diagnostics ?? [], .. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
-        return planned with
+        sideBySide ??= InTurn.Run;
+        // What it stands and what it takes need nothing of each other; each asks the plan for itself, and is told in this order.
+        StrengthReport? strength = null;
+        PlannedTunnel supplied = planned;
+        ImmutableArray<Diagnostic> wanting = [];
+        Answers forStrength = new(units), forSupply = new(units);
+        sideBySide(
+            () => strength = depth == WorkDepth.Whole ? StrengthPlanner.Plan(tunnel, forStrength, sideBySide) : null,
+            () => (supplied, wanting) = Supply(planned with { Tunnel = tunnel }, forSupply, effort ?? CutEffort.Live, memory, reading.Plan.Prices.Items.Length));
+        answers.Add(forStrength);
+        answers.Add(forSupply);
+        found.AddRange([.. strength?.Diagnostics ?? [], .. wanting]);
+        return supplied with
         {
-            Tunnel = tunnel,
             Strength = strength,
-            Cover = cover.Plan,
-            Film = film.Plan,
-            Takeoff = takeoff,
-            Cuts = cuts,
-            Orders = orders,
             Rules = answers.Rules,
             Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]),
         };
+    }
+
+    /// <summary>What a tunnel takes: film, materials, cut lists and orders.</summary>
+    private static (PlannedTunnel Supplied, ImmutableArray<Diagnostic> Found) Supply(PlannedTunnel planned, Answers answers, CutEffort effort, CutMemory? memory, int ownPrices)
+    {
+        Tunnel tunnel = planned.Tunnel!;
+        CoverOutcome cover = CoverPlanner.Plan(tunnel, answers);
+        FilmCutOutcome film = FilmCutter.Cut(cover.Plan, planned.Plan, answers);
+        TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
+        CutSheets cuts = CutPlanner.Plan(takeoff, planned.Plan, answers, effort, memory);
+        OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, planned.Plan, answers, ownPrices);
+        return (
+            planned with { Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
+            [.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
     }
 
     private static Prices Joined(Prices own, Prices book) => own with

@@ -52,6 +52,12 @@ public sealed class Answers(UnitSystem units)
         return given ?? usual.Value;
     }
 
+    /// <summary>Takes in what another collector was asked after this one; what was asked of both stays as it was first answered.</summary>
+    internal void Add(Answers later)
+    {
+        foreach (string path in later.order.Where(path => used.TryAdd(path, later.used[path]))) order.Add(path);
+    }
+
     private static string CodeOf(string path)
     {
         var code = new System.Text.StringBuilder();

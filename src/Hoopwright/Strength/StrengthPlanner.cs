@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
+using Hoopwright.Running;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Models;
 using Hoopwright.Strength.Parts;
@@ -15,7 +17,8 @@ public static class StrengthPlanner
     /// <summary>What it stands. Never throws for a tunnel that was laid out.</summary>
     /// <param name="tunnel">The tunnel.</param>
     /// <param name="answers">Collects every answer and default used.</param>
-    public static StrengthReport Plan(Tunnel tunnel, Answers answers)
+    /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
+    public static StrengthReport Plan(Tunnel tunnel, Answers answers, SideBySide? sideBySide = null)
     {
         TunnelLoads loads = LoadPlanner.Plan(tunnel, answers);
         LegBase foot = answers.Take("ground.legBase", StrengthDefaults.LegBaseOf(tunnel.Anchor), tunnel.Plan.Ground.LegBase);
@@ -24,7 +27,19 @@ public static class StrengthPlanner
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
         SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, answers);
         var study = new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
-        return TunnelParts.Join(study.Report(), tunnel, study, answers);
+        if (!study.Entered) return study.Report(InTurn.Run);
+        StrengthReport? bows = null;
+        ImmutableArray<FootLoad> onPosts = [];
+        ImmutableArray<PartStrength> parts = [];
+        sideBySide ??= InTurn.Run;
+        sideBySide(
+            () => bows = study.Report(sideBySide),
+            () =>
+            {
+                onPosts = study.FootLoads(softest: false);
+                parts = TunnelParts.Of(tunnel, loads, study, onPosts, answers);
+            });
+        return TunnelParts.Join(bows!, tunnel, onPosts, parts);
     }
 
     private static SteelGrade GradeOf(Tube tube, Answers answers)

@@ -4,6 +4,7 @@ using Hoopwright.Frames;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
+using Hoopwright.Running;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Steel;
 
@@ -48,24 +49,37 @@ internal sealed class BowStudy
     {
         ImmutableArray<LoadCombination> combinations = _cases.ForGround();
         DesignMethod method = combinations.Any(each => each.IsStrengthLevel) ? DesignMethod.Lrfd : DesignMethod.Asd;
-        BowTrial[] bows = softest ? [.. _weak, .. On(_ends.Value, _feet.Least)] : [.. _taken, .. _ends.Value];
+        // Bows of its own, since a bow is not for two pieces of work at once.
+        ImmutableArray<BowTrial> bows = On([.. _taken, .. _ends.Value], softest ? _feet.Least : _feet.Taken);
         return [.. FootLoad.Of(bows, [.. combinations.Select(_cases.Loaded)], DirectAnalysis.LoadLevel(method))];
     }
 
+    /// <summary>True when the plan enters snow or wind.</summary>
+    internal bool Entered => _loads.GroundSnow is not null || _loads.Wind is not null;
+
     /// <summary>Everything found.</summary>
-    internal StrengthReport Report()
+    /// <param name="sideBySide">How to run what needs nothing of each other.</param>
+    internal StrengthReport Report(SideBySide sideBySide)
     {
         // Combinations that ask the same of every bow are tried once; the first of them is named.
         LoadedCase[] all = [.. _cases.AtSite()];
         LoadedCase[] atSite = [.. all.DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
-        bool entered = _loads.GroundSnow is not null || _loads.Wind is not null;
-        (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = entered
-            ? [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => Ties.Key(each.Verdict.Utilisation))]
-            : [];
-        double most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
-        RowStrength? row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, all) : null;
+        bool entered = Entered;
+        (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = [];
+        double most = 0, atWorst = 0;
+        RowStrength? row = null;
+        StrengthLimit[] limits = [];
+        sideBySide(
+            () =>
+            {
+                if (!entered) return;
+                stands = [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => Ties.Key(each.Verdict.Utilisation))];
+                atWorst = most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
+                if (most <= 1) atWorst = AtWorst(atSite);
+            },
+            () => row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, all) : null,
+            () => limits = Limits());
         most = Math.Max(most, MostOf(row));
-        double atWorst = most <= 1 && entered ? AtWorst(atSite) : most;
         StrengthVerdict verdict = (entered, most, atWorst) switch
         {
             (false, _, _) => StrengthVerdict.NothingEntered,
@@ -84,7 +98,7 @@ internal sealed class BowStudy
             Steel = _steel.Grade.Name,
             Yield = new PressureRange(Pa(_steel.Grade.LeastYieldPa), Pa(_steel.Grade.YieldPa), Pa(_steel.Grade.MostYieldPa)),
             Feet = _feet.Words,
-            Limits = [.. new[] { StrengthLevel.Code, StrengthLevel.Storm }.SelectMany(level => new[] { Limit(LoadScale.Snow, level), Limit(LoadScale.WindSpeedSquared, level) }).OfType<StrengthLimit>()],
+            Limits = [.. limits],
             Combinations = [.. stands.Select(each => each.Strength)],
             Parts = [],
             Worst = stands.FirstOrDefault(each => !each.Verdict.Buckles) is { Bow: { } bow } drawn ? Diagram(drawn.Case, bow, drawn.Lean) : null,
@@ -154,13 +168,24 @@ internal sealed class BowStudy
         return most;
     }
 
-    private StrengthLimit? Limit(LoadScale scale, StrengthLevel level)
+    private StrengthLimit[] Limits()
+    {
+        // Bows of its own, since a bow is not for two pieces of work at once.
+        ImmutableArray<BowTrial> taken = On(_taken, _feet.Taken), weak = On(_taken, _feet.Least), strong = On(_taken, _feet.Most);
+        return
+        [
+            .. new[] { StrengthLevel.Code, StrengthLevel.Storm }
+                .SelectMany(level => new[] { LoadScale.Snow, LoadScale.WindSpeedSquared }.Select(scale => Limit(scale, level, taken, weak, strong))).OfType<StrengthLimit>(),
+        ];
+    }
+
+    private StrengthLimit? Limit(LoadScale scale, StrengthLevel level, ImmutableArray<BowTrial> bows, ImmutableArray<BowTrial> weak, ImmutableArray<BowTrial> strong)
     {
         ImmutableArray<LoadedCase> cases = [.. _cases.Scaled(scale, level)];
         double mostPa = scale == LoadScale.Snow ? MostSnowPa : MostWindPa;
-        BowLimit taken = Find(_taken, _steel.Grade.YieldPa);
+        BowLimit taken = Find(bows, _steel.Grade.YieldPa);
         if (taken.Case is not { } governing) return null;
-        double weakestPa = Math.Min(mostPa, Find(_weak, _steel.Grade.LeastYieldPa).ReferencePa), strongestPa = Math.Min(mostPa, Find(_strong, _steel.Grade.MostYieldPa).ReferencePa);
+        double weakestPa = Math.Min(mostPa, Find(weak, _steel.Grade.LeastYieldPa).ReferencePa), strongestPa = Math.Min(mostPa, Find(strong, _steel.Grade.MostYieldPa).ReferencePa);
         // Stiffer feet take more moment, so now and then the stiffer end is the weaker one.
         double leastPa = Math.Min(taken.ReferencePa, Math.Min(weakestPa, strongestPa)), greatestPa = Math.Max(taken.ReferencePa, Math.Max(weakestPa, strongestPa));
         (Length across, Length up) = Spot(_row.Mesh, taken.Verdict);
@@ -178,8 +203,8 @@ internal sealed class BowStudy
             Governs = Governs(taken.Verdict),
         };
 
-        BowLimit Find(ImmutableArray<BowTrial> bows, double yieldPa) =>
-            LimitFinder.Find(bows, cases, mostPa, DesignMethod.Lrfd, _steel, _steel.Grade.WithYield(yieldPa));
+        BowLimit Find(ImmutableArray<BowTrial> those, double yieldPa) =>
+            LimitFinder.Find(those, cases, mostPa, DesignMethod.Lrfd, _steel, _steel.Grade.WithYield(yieldPa));
     }
 
     private BowDiagram Diagram(LoadedCase each, BowTrial bow, int lean)

@@ -11,16 +11,13 @@ namespace Hoopwright.Strength.Parts;
 /// <summary>Puts posts and film beside the bows, and joins the verdicts.</summary>
 internal static class TunnelParts
 {
-    /// <summary>A report on the bows with the other parts in it; where the plan enters no snow and no wind it stays as it is.</summary>
-    /// <param name="bows">The report on the bows.</param>
+    /// <summary>A report on the bows with the other parts in it.</summary>
+    /// <param name="bows">The report on the bows, with snow or wind entered.</param>
     /// <param name="tunnel">The tunnel.</param>
-    /// <param name="study">The bows.</param>
-    /// <param name="answers">Collects every answer and default used.</param>
-    internal static StrengthReport Join(StrengthReport bows, Tunnel tunnel, BowStudy study, Answers answers)
+    /// <param name="feet">What the feet put on their posts.</param>
+    /// <param name="parts">The other parts.</param>
+    internal static StrengthReport Join(StrengthReport bows, Tunnel tunnel, ImmutableArray<FootLoad> feet, ImmutableArray<PartStrength> parts)
     {
-        if (bows.Verdict == StrengthVerdict.NothingEntered) return bows;
-        ImmutableArray<FootLoad> feet = study.FootLoads(softest: false);
-        ImmutableArray<PartStrength> parts = Of(tunnel, bows.Loads, study, feet, answers);
         StrengthVerdict verdict = parts.Select(part => part.Verdict).Aggregate(bows.Verdict, Worse);
         return bows with
         {
@@ -32,7 +29,13 @@ internal static class TunnelParts
         };
     }
 
-    private static ImmutableArray<PartStrength> Of(Tunnel tunnel, TunnelLoads loads, BowStudy study, ImmutableArray<FootLoad> feet, Answers answers)
+    /// <summary>Posts and film beside the bows.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="loads">What snow and wind put on it.</param>
+    /// <param name="study">The bows; with snow or wind entered.</param>
+    /// <param name="feet">What feet as stiff as they were taken put on their posts.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    internal static ImmutableArray<PartStrength> Of(Tunnel tunnel, TunnelLoads loads, BowStudy study, ImmutableArray<FootLoad> feet, Answers answers)
     {
         var ground = SiteGround.Of(tunnel, answers);
         ImmutableArray<LoadCombination> combinations = study.Cases.ForGround();
