@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Cutting;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
@@ -8,31 +9,25 @@ namespace Hoopwright.Cuts;
 /// <summary>Deals the pieces out to the bars of a cutting plan and numbers them.</summary>
 internal static class BarDealer
 {
-    /// <summary>The bars in the order they are cut. Pieces of one length are dealt in the order of the takeoff.</summary>
+    /// <summary>
+    /// The bars in the order they are cut. Pieces that are given the same room are dealt longest first, and those of one length in the order of
+    /// the takeoff. Bars whose pieces differ by a mark of the tape are cut in different ways.
+    /// </summary>
     public static ImmutableArray<CutBar> Bars(
-        string letter, CutPlan plan, ImmutableArray<StockOffer> offers, SawRules saw,
+        string letter, CutChoice choice, ImmutableArray<StockOffer> offers, SawRules saw,
         ImmutableArray<CutNeed> single, ImmutableArray<CutNeed> runs, ImmutableArray<JointLayout> layouts)
     {
-        Dictionary<long, Queue<Slot>> waiting = [];
-        foreach (CutNeed need in single) Wait(new Slot(need.Piece, need.Piece.Length, 1, 1));
-        foreach ((CutNeed run, JointLayout layout) in runs.Zip(layouts))
+        var bars = ImmutableArray.CreateBuilder<CutBar>(choice.Plan.Bars);
+        int number = 0, pattern = 0;
+        foreach (var alike in Dealt(choice, offers, saw, Slots(single, runs, layouts)).GroupBy(bar => (bar.Offer, string.Join(' ', bar.Slots.Select(slot => JointLayout.GrainsOf(slot.Length))))))
         {
-            for (int part = 0; part < layout.Pieces.Length; part++) Wait(new Slot(run.Piece, layout.Pieces[part], part + 1, layout.Pieces.Length));
-        }
-
-        var bars = ImmutableArray.CreateBuilder<CutBar>(plan.Bars);
-        int number = 0;
-        for (int pattern = 0; pattern < plan.Patterns.Length; pattern++)
-        {
-            CutPattern cut = plan.Patterns[pattern];
-            StockOffer offer = offers[int.Parse(cut.StockId, System.Globalization.CultureInfo.InvariantCulture)];
-            for (int time = 0; time < cut.Times; time++)
+            pattern++;
+            foreach ((StockOffer offer, ImmutableArray<Slot> slots) in alike)
             {
                 Length from = saw.Trim;
-                var pieces = ImmutableArray.CreateBuilder<CutBarPiece>(cut.Pieces.Length);
-                foreach (string id in cut.Pieces)
+                var pieces = ImmutableArray.CreateBuilder<CutBarPiece>(slots.Length);
+                foreach (Slot slot in slots)
                 {
-                    Slot slot = waiting[long.Parse(id, System.Globalization.CultureInfo.InvariantCulture)].Dequeue();
                     pieces.Add(new CutBarPiece
                     {
                         Number = FormattableString.Invariant($"{letter}{++number}"),
@@ -46,28 +41,23 @@ internal static class BarDealer
                     });
                     from += slot.Length + saw.Kerf;
                 }
+                // The last piece may end with the bar, or so near to it that the saw takes the rest.
+                Length ends = pieces[^1].To, last = Length.Min(saw.Kerf, offer.Length - ends), leftover = offer.Length - ends - last;
                 bars.Add(new CutBar
                 {
                     Number = bars.Count + 1,
-                    Pattern = pattern + 1,
+                    Pattern = pattern,
                     Stock = offer.Length,
                     OnHand = offer.OnHand,
                     Trim = saw.Trim,
                     Pieces = pieces.MoveToImmutable(),
-                    KerfLost = cut.KerfLost,
-                    Leftover = cut.Leftover,
-                    LeftoverUseful = cut.Leftover > Length.Zero && cut.Leftover >= saw.UsefulLeftover,
+                    KerfLost = (saw.Kerf * (slots.Length - 1)) + last,
+                    Leftover = leftover,
+                    LeftoverUseful = leftover > Length.Zero && leftover >= saw.UsefulLeftover,
                 });
             }
         }
         return bars.ToImmutable();
-
-        void Wait(Slot slot)
-        {
-            long grains = JointLayout.GrainsOf(slot.Length);
-            if (!waiting.TryGetValue(grains, out Queue<Slot>? queue)) waiting.Add(grains, queue = new Queue<Slot>());
-            queue.Enqueue(slot);
-        }
     }
 
     /// <summary>The different ways of cutting, in the order of the bars.</summary>
@@ -83,5 +73,35 @@ internal static class BarDealer
             .Select(group => new SawStop(group.First().Length, [.. group.Select(piece => piece.Number)])),
     ];
 
-    private sealed record Slot(PieceNeed Piece, Length Length, int Part, int Parts);
+    private static IEnumerable<Slot> Slots(ImmutableArray<CutNeed> single, ImmutableArray<CutNeed> runs, ImmutableArray<JointLayout> layouts)
+    {
+        foreach (CutNeed need in single) yield return new Slot(need.Piece, need.Piece.Exact, need.Piece.Length, 1, 1);
+        foreach ((CutNeed run, JointLayout layout) in runs.Zip(layouts))
+        {
+            // Joints stand where they are whichever tape is used; what the tape makes of the run is in its last piece.
+            int last = layout.Pieces.Length - 1;
+            for (int part = 0; part <= last; part++)
+                yield return new Slot(run.Piece, layout.Pieces[part], layout.Pieces[part] + (part == last ? run.Piece.Length - run.Piece.Exact : Length.Zero), part + 1, last + 1);
+        }
+    }
+
+    private static IEnumerable<(StockOffer Offer, ImmutableArray<Slot> Slots)> Dealt(CutChoice choice, ImmutableArray<StockOffer> offers, SawRules saw, IEnumerable<Slot> slots)
+    {
+        Dictionary<long, Queue<Slot>> waiting = slots.GroupBy(slot => JointLayout.GrainsOf(choice.Rooms.Of(slot.Exact)))
+            .ToDictionary(group => group.Key, group => new Queue<Slot>(group.OrderByDescending(slot => JointLayout.GrainsOf(slot.Length))));
+        foreach (CutPattern cut in choice.Plan.Patterns)
+        {
+            StockOffer offer = offers[int.Parse(cut.StockId, CultureInfo.InvariantCulture)];
+            for (int time = 0; time < cut.Times; time++)
+            {
+                Slot[] dealt = [.. cut.Pieces.Select(id => waiting[long.Parse(id, CultureInfo.InvariantCulture)].Dequeue())];
+                // The exact pieces fit. Where marks of the tape would run over the end of the bar, its pieces are not rounded.
+                double endsM = saw.Trim.Metres + dealt.Sum(slot => slot.Length.Metres) + (saw.Kerf.Metres * (dealt.Length - 1));
+                if (endsM > offer.Length.Metres) dealt = [.. dealt.Select(slot => slot with { Length = slot.Exact })];
+                yield return (offer, [.. dealt.OrderByDescending(slot => JointLayout.GrainsOf(slot.Length))]);
+            }
+        }
+    }
+
+    private sealed record Slot(PieceNeed Piece, Length Exact, Length Length, int Part, int Parts);
 }

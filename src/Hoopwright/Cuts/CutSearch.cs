@@ -10,13 +10,14 @@ namespace Hoopwright.Cuts;
 /// <param name="LowerBound">No layout considered can count for less.</param>
 /// <param name="Considered">How many ways of placing the joints were considered.</param>
 /// <param name="Whole">False when some ways were left out because there were too many.</param>
-internal sealed record CutChoice(ImmutableArray<JointLayout> Layouts, CutPlan Plan, Money LowerBound, int Considered, bool Whole);
+/// <param name="Rooms">The room that pieces were given.</param>
+internal sealed record CutChoice(ImmutableArray<JointLayout> Layouts, CutPlan Plan, Money LowerBound, int Considered, bool Whole, CutRooms Rooms);
 
 /// <summary>
 /// Searches the ways of joining runs together with the ways of cutting: each way of joining is a cutting job. Jobs are taken
 /// by their own lower bounds, least first, until no other can be cheaper than the best so far.
 /// </summary>
-internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, Length trim, CutEffort effort, CutMemory? memory = null)
+internal sealed class CutSearch(ImmutableArray<StockOffer> offers, CutRooms rooms, Length trim, CutEffort effort, CutMemory? memory = null)
 {
     private const int MostWays = 4000;
     private const int MostJobs = 40;
@@ -29,17 +30,17 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
 
     /// <summary>What the best bought stock gives for its price, per metre of piece and saw cut.</summary>
     private readonly double dearestPerM = offers.Where(offer => !offer.OnHand)
-        .Max(offer => (double)offer.CostInPlan.Amount / (offer.Length - trim + kerf).Metres);
+        .Max(offer => (double)offer.CostInPlan.Amount / (offer.Length - trim + rooms.Kerf).Metres);
 
     /// <summary>Searches.</summary>
-    /// <param name="single">Pieces that are not joined.</param>
+    /// <param name="single">Exact lengths of the pieces that are not joined.</param>
     /// <param name="runs">For each run its ways of joining; at least one each.</param>
     public CutChoice Best(ImmutableArray<Length> single, ImmutableArray<ImmutableArray<JointLayout>> runs)
     {
         ImmutableArray<RunKind> kinds = KindsOf(runs);
         (List<Way> ways, bool whole) = Ways(kinds);
         double singleBound = single.Sum(WorthOf);
-        double onHandWorth = offers.Where(offer => offer.OnHand).Sum(offer => (offer.Limit ?? 0) * dearestPerM * (offer.Length - trim + kerf).Metres);
+        double onHandWorth = offers.Where(offer => offer.OnHand).Sum(offer => (offer.Limit ?? 0) * dearestPerM * (offer.Length - trim + rooms.Kerf).Metres);
         List<(Way Way, double Bound)> ordered =
         [
             .. ways.Select(way => (way, Math.Max(0, singleBound + way.Bound - onHandWorth)))
@@ -72,7 +73,7 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         }
         decimal cost = tried[best].Plan.Cost.Amount;
         decimal lowerBound = Math.Min(untriedBound, tried.Min(each => each.Plan.LowerBound.Amount));
-        return new CutChoice(LayoutsOf(runs.Length, kinds, tried[best].Way), tried[best].Plan, new Money(Math.Min(cost, lowerBound)), ways.Count, whole);
+        return new CutChoice(LayoutsOf(runs.Length, kinds, tried[best].Way), tried[best].Plan, new Money(Math.Min(cost, lowerBound)), ways.Count, whole, rooms);
     }
 
     private CutPlan Solve(CutJob job, CutEffort work) => memory is null ? Cutter.Solve(job, work) : memory.Solve(job, work);
@@ -89,11 +90,11 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
         Stock = [.. offers.Select((offer, index) => new CutStock(FormattableString.Invariant($"{index}"), offer.Length, offer.CostInPlan, offer.Limit))],
         Pieces =
         [
-            .. single.Concat(way.Layouts.SelectMany(layouts => layouts).SelectMany(layout => layout.Pieces))
+            .. single.Concat(way.Layouts.SelectMany(layouts => layouts).SelectMany(layout => layout.Pieces)).Select(rooms.Of)
                 .GroupBy(JointLayout.GrainsOf).OrderByDescending(group => group.Key)
                 .Select(group => new CutPiece(FormattableString.Invariant($"{group.Key}"), group.First(), group.Count())),
         ],
-        Kerf = kerf,
+        Kerf = rooms.Kerf,
         Trim = trim,
     };
 
@@ -106,8 +107,8 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, Length kerf, 
     /// bar never come to more than the bar, so their sum is a lower bound (a feasible solution of the dual).
     /// </summary>
     private double WorthOf(Length piece) => offers
-        .Where(offer => !offer.OnHand && (offer.Length - trim).Metres >= piece.Metres - 1e-7)
-        .Select(offer => (double)offer.CostInPlan.Amount * (piece + kerf).Metres / (offer.Length - trim + kerf).Metres)
+        .Where(offer => !offer.OnHand && (offer.Length - trim).Metres >= rooms.Of(piece).Metres - 1e-7)
+        .Select(offer => (double)offer.CostInPlan.Amount * (rooms.Of(piece) + rooms.Kerf).Metres / (offer.Length - trim + rooms.Kerf).Metres)
         .DefaultIfEmpty(0).Min();
 
     /// <summary>Runs that can be joined alike are alike: only how many of them take each layout matters.</summary>

@@ -17,4 +17,7 @@ internal sealed record JointLayout(ImmutableArray<Length> Joints, ImmutableArray
 
     /// <summary>Lengths that are one length on the saw.</summary>
     public static long GrainsOf(Length length) => (long)Math.Round(length.Metres * GrainsPerMetre);
+
+    /// <summary>The length of so many grains.</summary>
+    public static Length LengthOf(long grains) => Length.FromMetres(grains / GrainsPerMetre);
 }

@@ -19,27 +19,24 @@ internal sealed class JointLayouts
     private readonly PieceNeed run;
     private readonly Joining joining;
     private readonly ImmutableArray<Length> usable;
-    private readonly UnitSystem units;
     private readonly Dictionary<string, JointLayout> found = new(StringComparer.Ordinal);
 
-    private JointLayouts(PieceNeed run, Joining joining, ImmutableArray<Length> usable, UnitSystem units)
+    private JointLayouts(PieceNeed run, Joining joining, ImmutableArray<Length> usable)
     {
         this.run = run;
         this.joining = joining;
         this.usable = usable;
-        this.units = units;
     }
 
     /// <summary>The ways of joining a run, each once however its pieces are ordered.</summary>
     /// <param name="run">The run.</param>
     /// <param name="joining">How it may be joined.</param>
     /// <param name="usable">What one stock piece of each length gives, longest first; at least one.</param>
-    /// <param name="units">The tape that joints are rounded to.</param>
     /// <returns>None when no joint can be placed.</returns>
-    public static ImmutableArray<JointLayout> Of(PieceNeed run, Joining joining, ImmutableArray<Length> usable, UnitSystem units)
+    public static ImmutableArray<JointLayout> Of(PieceNeed run, Joining joining, ImmutableArray<Length> usable)
     {
-        var layouts = new JointLayouts(run, joining, usable, units);
-        int fewest = Math.Max(1, (int)Math.Ceiling((run.Length / usable[0]) - 1e-9));
+        var layouts = new JointLayouts(run, joining, usable);
+        int fewest = Math.Max(1, (int)Math.Ceiling((run.Exact / usable[0]) - 1e-9));
         if (Math.Pow(usable.Length, fewest) <= MostChoices)
         {
             layouts.Extend([], fewest + 1);
@@ -56,20 +53,20 @@ internal sealed class JointLayouts
     /// <summary>The same pieces with the joints elsewhere: from the other end, where joints may be there.</summary>
     public static ImmutableArray<JointLayout> OrdersOf(JointLayout layout, PieceNeed run, Joining joining)
     {
-        ImmutableArray<Length> mirrored = [.. layout.Joints.Reverse().Select(joint => run.Length - joint)];
+        ImmutableArray<Length> mirrored = [.. layout.Joints.Reverse().Select(joint => run.Exact - joint)];
         return mirrored.All(joint => Allowed(joining, joint)) && !mirrored.SequenceEqual(layout.Joints)
             ? [layout, new JointLayout(mirrored, [.. layout.Pieces.Reverse()])]
             : [layout];
     }
 
     /// <summary>Equal pieces that heed no rule, for a run in which no joint is allowed where it would be needed.</summary>
-    public static JointLayout Regardless(PieceNeed run, Length longest, UnitSystem units)
+    public static JointLayout Regardless(PieceNeed run, Length longest)
     {
-        int count = Math.Max(1, (int)Math.Ceiling((run.Length / longest) - 1e-9));
-        // Rounding may leave one piece a mark too long; one more piece cures that.
+        int count = Math.Max(1, (int)Math.Ceiling((run.Exact / longest) - 1e-9));
+        // Rounding may leave the last piece too long; one more piece cures that.
         for (; ; count++)
         {
-            JointLayout layout = Made(run, [.. Enumerable.Range(1, count - 1).Select(joint => TapeText.RoundToMark(run.Length * joint / count, units))]);
+            JointLayout layout = Made(run, [.. Enumerable.Range(1, count - 1).Select(joint => CutRooms.Sixteenth(run.Exact * joint / count))]);
             if (layout.Pieces.All(piece => piece.Metres <= longest.Metres + SamePlaceM)) return layout;
         }
     }
@@ -78,7 +75,7 @@ internal sealed class JointLayouts
     {
         var pieces = ImmutableArray.CreateBuilder<Length>(joints.Length + 1);
         Length from = Length.Zero;
-        foreach (Length joint in joints.Add(run.Length))
+        foreach (Length joint in joints.Add(run.Exact))
         {
             pieces.Add(joint - from);
             from = joint;
@@ -93,12 +90,12 @@ internal sealed class JointLayouts
     private void Extend(ImmutableArray<Length> joints, int piecesLeft)
     {
         Length from = joints.IsEmpty ? Length.Zero : joints[^1];
-        if ((run.Length - from).Metres <= usable[0].Metres + SamePlaceM) Keep(joints);
+        if ((run.Exact - from).Metres <= usable[0].Metres + SamePlaceM) Keep(joints);
         if (piecesLeft <= 1) return;
         foreach (Length stock in usable)
         {
-            if ((from + stock).Metres >= run.Length.Metres - SamePlaceM) continue;
-            if (Before(from, from + stock) is { } joint && (run.Length - joint) <= usable[0] * (piecesLeft - 1)) Extend(joints.Add(joint), piecesLeft - 1);
+            if ((from + stock).Metres >= run.Exact.Metres - SamePlaceM) continue;
+            if (Before(from, from + stock) is { } joint && (run.Exact - joint) <= usable[0] * (piecesLeft - 1)) Extend(joints.Add(joint), piecesLeft - 1);
         }
     }
 
@@ -107,7 +104,7 @@ internal sealed class JointLayouts
     {
         ImmutableArray<Length> joints = [];
         Length from = Length.Zero;
-        while ((run.Length - from) > usable[0] * 2)
+        while ((run.Exact - from) > usable[0] * 2)
         {
             if (Before(from, from + main) is not { } joint) return;
             joints = joints.Add(joint);
@@ -123,7 +120,7 @@ internal sealed class JointLayouts
         Length from = Length.Zero;
         for (int number = 1; number < count; number++)
         {
-            if (Before(from, TapeText.RoundDownForLimit(run.Length * number / count, units)) is not { } joint) return;
+            if (Before(from, CutRooms.Sixteenth(run.Exact * number / count)) is not { } joint) return;
             joints.Add(joint);
             from = joint;
         }
@@ -132,17 +129,17 @@ internal sealed class JointLayouts
 
     /// <summary>
     /// The last place at or before a distance where a joint may be; null when there is none. A whole stock piece stays whole;
-    /// one that must be cut shorter is cut at a mark of the tape.
+    /// one that must be cut shorter is cut at a sixteenth of an inch, in both systems of units.
     /// </summary>
     private Length? Before(Length from, Length furthest)
     {
-        Length joint = furthest <= run.Length - joining.ShortestPiece ? furthest : TapeText.RoundDownForLimit(run.Length - joining.ShortestPiece, units);
+        Length joint = furthest <= run.Exact - joining.ShortestPiece ? furthest : CutRooms.Sixteenth(run.Exact - joining.ShortestPiece);
         while (joint.Metres >= (from + joining.ShortestPiece).Metres - SamePlaceM)
         {
             ImmutableArray<NoJoint> barred =
                 [.. joining.NoJoints.Where(stretch => joint.Metres > stretch.From.Metres + SamePlaceM && joint.Metres < stretch.To.Metres - SamePlaceM)];
             if (barred.IsEmpty) return joint;
-            joint = TapeText.RoundDownForLimit(barred.Min(stretch => stretch.From), units);
+            joint = CutRooms.Sixteenth(barred.Min(stretch => stretch.From));
         }
         return null;
     }

@@ -19,7 +19,7 @@ internal sealed class SheetPlanner(
         ImmutableArray<CutNeed> runs = [.. needs.Where(need => need.Piece.Joining is not null)];
         ImmutableArray<CutNeed> whole = [.. needs.Where(need => need.Piece.Joining is null)];
         Length longest = offers.Offers.Where(offer => !offer.OnHand).Max(offer => offer.Length) - saw.Trim;
-        ImmutableArray<CutNeed> tooLong = [.. whole.Where(need => need.Piece.Length.Metres > longest.Metres + SameLengthM && !OnHandServes(need))];
+        ImmutableArray<CutNeed> tooLong = [.. whole.Where(need => need.Piece.Exact.Metres > longest.Metres + SameLengthM && !OnHandServes(need))];
         WarnOfLength(tooLong, longest);
 
         ImmutableArray<CutNeed> single = [.. whole.Except(tooLong)];
@@ -31,7 +31,7 @@ internal sealed class SheetPlanner(
             return Made(letter, choice, [], [], [.. needs.Select(need => need.Piece)]);
         }
         ImmutableArray<JointLayout> layouts = Staggering.Of(runs, choice.Layouts);
-        ImmutableArray<CutBar> bars = BarDealer.Bars(letter, choice.Plan, offers.Offers, saw, single, runs, layouts);
+        ImmutableArray<CutBar> bars = BarDealer.Bars(letter, choice, offers.Offers, saw, single, runs, layouts);
         ImmutableArray<RunJoint> placed = JointsOf(bars, runs, layouts);
         for (int run = 0; run < runs.Length; run++) CountHardware(runs[run], layouts[run].Joints.Length);
         return Made(letter, choice, bars, placed, [.. tooLong.Select(need => need.Piece)]);
@@ -58,10 +58,10 @@ internal sealed class SheetPlanner(
         foreach (CutNeed run in runs)
         {
             ImmutableArray<JointLayout> own = known.Find(each => AreJoinedAlike(each.Piece, run.Piece)).Layouts;
-            if (own.IsDefault) known.Add((run.Piece, own = JointLayouts.Of(run.Piece, run.Piece.Joining!, usable, saw.Units)));
+            if (own.IsDefault) known.Add((run.Piece, own = JointLayouts.Of(run.Piece, run.Piece.Joining!, usable)));
             if (own.IsEmpty)
             {
-                own = [JointLayouts.Regardless(run.Piece, usable[0], saw.Units)];
+                own = [JointLayouts.Regardless(run.Piece, usable[0])];
                 if (warn)
                 {
                     found.Add(new Diagnostic("cuts.joint-out-of-place", Severity.Warning, "cuts",
@@ -71,25 +71,31 @@ internal sealed class SheetPlanner(
             }
             layouts.Add(own);
         }
-        return new CutSearch(stock, saw.Kerf, saw.Trim, effort, memory).Best([.. single.Select(need => need.Piece.Length)], layouts.MoveToImmutable());
+        ImmutableArray<ImmutableArray<JointLayout>> ways = layouts.MoveToImmutable();
+        ImmutableArray<Length> exact = [.. single.Select(need => need.Piece.Exact)];
+        CutChoice choice = With(toTheHair: false);
+        return choice.Rooms.Overfills(choice.Plan, stock) ? With(toTheHair: true) : choice;
+
+        CutChoice With(bool toTheHair) =>
+            new CutSearch(stock, new CutRooms(exact.Concat(ways.SelectMany(own => own).SelectMany(layout => layout.Pieces)), stock, saw.Kerf, saw.Trim, toTheHair), saw.Trim, effort, memory).Best(exact, ways);
     }
 
-    private static bool AreJoinedAlike(PieceNeed one, PieceNeed other) => one.Length == other.Length
+    private static bool AreJoinedAlike(PieceNeed one, PieceNeed other) => JointLayout.GrainsOf(one.Exact) == JointLayout.GrainsOf(other.Exact)
         && one.Joining!.ShortestPiece == other.Joining!.ShortestPiece && one.Joining.NoJoints.SequenceEqual(other.Joining.NoJoints);
 
     private bool OnHandServes(CutNeed need) => Serves(offers.Offers.Where(offer => offer.OnHand), need)
         // Stock on hand is limited: count on it only where it is enough for all that need it.
         && offers.Offers.Where(offer => offer.OnHand && Fits(offer, need)).Sum(offer => offer.Limit ?? 0)
-            >= lines.Sum(line => line.Pieces.Count(piece => piece.Joining is null && piece.Length >= need.Piece.Length));
+            >= lines.Sum(line => line.Pieces.Count(piece => piece.Joining is null && piece.Exact >= need.Piece.Exact));
 
     private bool Serves(IEnumerable<StockOffer> stock, CutNeed need) => stock.Any(offer => Fits(offer, need));
 
-    private bool Fits(StockOffer offer, CutNeed need) => need.Piece.Length.Metres <= (offer.Length - saw.Trim).Metres + SameLengthM;
+    private bool Fits(StockOffer offer, CutNeed need) => need.Piece.Exact.Metres <= (offer.Length - saw.Trim).Metres + SameLengthM;
 
     private void WarnOfLength(ImmutableArray<CutNeed> tooLong, Length longest)
     {
         if (tooLong.IsEmpty) return;
-        Length most = tooLong.Max(need => need.Piece.Length);
+        Length most = TapeText.RoundUpForLimit(tooLong.Max(need => need.Piece.Exact), saw.Units);
         found.Add(new Diagnostic("cuts.longer-than-stock", Severity.Warning, "cuts",
             $"{tooLong.Length} {(tooLong.Length == 1 ? "piece" : "pieces")} of {lines[0].Name} are longer than any stock length; they are listed to be ordered to length.",
             Tape(most), $"stock of {Tape(most + saw.Trim)} or more, joints, or pieces up to {Tape(longest)}"));

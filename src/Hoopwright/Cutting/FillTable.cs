@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Hoopwright.Cutting;
 
@@ -93,6 +94,7 @@ internal sealed class FillTable
     }
 
     /// <summary>row[p] = max(row[p], row[p − weight] + value), upwards, so that a piece may be taken again and again.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Unbounded(long[] row, int weight, long value)
     {
         _meter.Spend(row.Length);
@@ -110,6 +112,7 @@ internal sealed class FillTable
     }
 
     /// <summary>The same downwards, so that it is taken once at most.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Once(long[] row, int weight, long value)
     {
         _meter.Spend(row.Length);

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Hoopwright.Cutting;
 
@@ -180,6 +181,7 @@ internal sealed class Simplex
         return _costs.Count - 1;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Entering(bool firstFound)
     {
         var best = -Small * _largestCost;
@@ -233,6 +235,7 @@ internal sealed class Simplex
         return leaving;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Pivot(int entering, int leaving)
     {
         var pivot = _direction[leaving];
@@ -261,6 +264,7 @@ internal sealed class Simplex
     }
 
     /// <summary>Works out inverse, amounts and prices afresh from the basis; mends a basis that does not serve.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Rebuild()
     {
         Invert();
@@ -321,6 +325,7 @@ internal sealed class Simplex
         _meter.Spend((long)_rows * _rows * order.Length / 6);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool TryEnter(int column)
     {
         if (_placeInBasis[column] >= 0)
@@ -353,6 +358,7 @@ internal sealed class Simplex
     }
 
     /// <summary>to += from × scale, element by element.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddScaled(Span<double> to, ReadOnlySpan<double> from, double scale)
     {
         var lanes = Vector<double>.Count;

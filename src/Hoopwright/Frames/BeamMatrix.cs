@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hoopwright.Frames;
 
 /// <summary>What is done to a beam's twelve-by-twelve matrices and twelve-number vectors on their way to the frame.</summary>
@@ -66,6 +68,7 @@ internal static class BeamMatrix
     }
 
     /// <summary>Local end movements from the movements of the beam's two nodes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void ToLocal(Beam beam, ReadOnlySpan<double> from, ReadOnlySpan<double> to, Span<double> local)
     {
         End(beam, from, beam.Member.OffsetFromM, local[..6]);
@@ -87,6 +90,7 @@ internal static class BeamMatrix
     }
 
     /// <summary>Adds local end forces to the forces at the beam's two nodes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void AddToNodes(Beam beam, ReadOnlySpan<double> local, Span<double> from, Span<double> to, double times)
     {
         End(beam, local[..6], beam.Member.OffsetFromM, from, times);
@@ -108,6 +112,7 @@ internal static class BeamMatrix
     }
 
     /// <summary>out = k·v − less.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Times(ReadOnlySpan<double> k, ReadOnlySpan<double> v, ReadOnlySpan<double> less, Span<double> into)
     {
         for (int r = 0; r < 12; r++)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hoopwright.Frames;
 
 /// <summary>A checked model made ready for solving: its beams, what is held, and where everything goes in the matrix.</summary>
@@ -71,6 +73,7 @@ internal sealed class FrameMesh
     }
 
     /// <summary>Adds one beam's global matrix to the frame's, leaving held freedoms out.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Scatter(int beam, ReadOnlySpan<double> global, BlockFactor into)
     {
         int from = Beams[beam].Member.From, to = Beams[beam].Member.To;
@@ -105,6 +108,7 @@ internal sealed class FrameMesh
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddDiagonal(Span<double> block, ReadOnlySpan<double> global, int start, int node)
     {
         for (int r = 0; r < 6; r++)

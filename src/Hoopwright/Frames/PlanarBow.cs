@@ -170,6 +170,7 @@ internal sealed class PlanarBow
         return (across - applied[3 * node], up - applied[(3 * node) + 1], EndForces[start + 2] - applied[(3 * node) + 2]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Scale(ReadOnlySpan<double> applied, ReadOnlySpan<double> spread)
     {
         double greatest = double.Epsilon;
@@ -325,6 +326,7 @@ internal sealed class PlanarBow
             _diagonal[(9 * node) + 8] += foot.TurnNmPerRad;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Cut(int node, int freedom)
     {
         var d = _diagonal.AsSpan(9 * node, 9);
@@ -415,6 +417,7 @@ internal sealed class PlanarBow
     }
 
     /// <summary>Each tie is k·g·gᵀ along it and n/l·h·hᵀ across it: solves the chain for each g and h, and factors S = 1/k + gᵀ·K⁻¹·g.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool FormTies(double times)
     {
         int rank = 2 * _ties.Length;

@@ -16,14 +16,14 @@ internal static class StickOrders
             ImmutableArray<MaterialLine> lines =
                 [.. takeoff.Where(line => line.Unit == MaterialUnit.CutLengths && line.Item == sheet.Item && line.Size == sheet.Size)];
             ImmutableArray<(BuildStage, decimal)> weights = [.. lines.GroupBy(line => line.Stage)
-                .Select(group => (group.Key, group.Sum(line => line.Pieces.Sum(piece => (decimal)piece.Length.Metres))))];
+                .Select(group => (group.Key, group.Sum(line => line.Pieces.Sum(piece => (decimal)piece.Exact.Metres))))];
             foreach (IGrouping<Length, CutBar> bars in sheet.Bars.GroupBy(bar => bar.Stock).OrderBy(group => group.Key))
             {
                 PackPrice? price = sheet.Offers.FirstOrDefault(offer => !offer.OnHand && offer.Length == bars.Key)?.Price;
                 int onHand = bars.Count(bar => bar.OnHand);
                 yield return Line(sheet, lines, weights, bars.Key, bars.Count(), onHand, price ?? new PackPrice(1, bars.Key, null, PriceOrigin.None));
             }
-            foreach (IGrouping<Length, PieceNeed> made in sheet.MadeToLength.GroupBy(piece => piece.Length).OrderBy(group => group.Key))
+            foreach (IGrouping<Length, PieceNeed> made in sheet.MadeToLength.GroupBy(piece => TapeText.RoundUpForLimit(piece.Exact, UnitSystem.UsCustomary)).OrderBy(group => group.Key))
             {
                 PackPrice price = prices.OfStick(sheet.Item, sheet.Size, lines[0].Section, made.Key, onlyLength: false);
                 yield return Line(sheet, lines, weights, made.Key, made.Count(), 0, price);

@@ -54,7 +54,7 @@ internal static class CoverTakeoff
         Ratio perChannel = answers.Take("cover.wirePerChannel", CoverDefaults.WirePerChannel, rules.WirePerChannel);
         Length stick = answers.Take("cover.channelStick", CoverDefaults.ChannelStick, rules.ChannelStick);
 
-        var piece = new PieceNeed(run.Id, run.Id, TapeText.RoundForMember(run.Length, tunnel.Units))
+        var piece = PieceNeed.Of(run.Id, run.Length, tunnel.Units) with
         {
             Place = run.Place,
             // Sticks butt anywhere: the wire laps over the joint.
@@ -102,7 +102,7 @@ internal static class CoverTakeoff
         for (int rope = 1; rope <= cover.Ropes.Count; rope++)
         {
             string id = FormattableString.Invariant($"rope-{rope}");
-            draft.Cut(BuildStage.Cover, Items.PullingRope, "", null, new PieceNeed(id, id, TapeText.RoundForMember(cover.Ropes.Length, tunnel.Units)) { Place = "pulls the roof film over" },
+            draft.Cut(BuildStage.Cover, Items.PullingRope, "", null, PieceNeed.Of(id, cover.Ropes.Length, tunnel.Units) with { Place = "pulls the roof film over" },
                 [], "Each rope is one length, longer than the roof film is wide.", CoverDefaults.RopeAllowance.Source);
         }
         draft.Count(BuildStage.Cover, Items.PullingBall, "", TakeoffDefaults.BallsPerRope.Value, cover.Ropes.Count, TakeoffDefaults.BallsPerRope, roof);

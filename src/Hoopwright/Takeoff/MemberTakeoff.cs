@@ -16,7 +16,7 @@ internal static class MemberTakeoff
         foreach (Member member in tunnel.Members)
         {
             bool joined = member.MaySplice;
-            var piece = new PieceNeed(member.Id, member.Id, TapeText.RoundForMember(member.CutLength, tunnel.Units))
+            var piece = PieceNeed.Of(member.Id, member.CutLength, tunnel.Units) with
             {
                 Place = member.Place,
                 Joining = joined ? JoiningOf(member, fasteners) : null,

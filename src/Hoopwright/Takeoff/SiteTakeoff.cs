@@ -19,7 +19,7 @@ internal static class SiteTakeoff
         foreach (BatterBoard board in boards)
         {
             draft.Cut(BuildStage.Site, BatterBoard.Item, BatterBoard.Size, BatterBoard,
-                new PieceNeed(board.Id, board.Id, TapeText.RoundForMember(board.From.DistanceTo(board.To), tunnel.Units)) { Place = "batter board" },
+                PieceNeed.Of(board.Id, board.From.DistanceTo(board.To), tunnel.Units) with { Place = "batter board" },
                 [], "Each batter board is a length to cut; they can be used again.", Citation.CommonPractice);
         }
         ImmutableArray<string> all = [.. boards.Select(board => board.Id)];

@@ -44,9 +44,10 @@ public class CutPropertyTests
     {
         PieceNeed run = new("run", "run", Length.FromFeet(runFt));
         ImmutableArray<StockOffer> offers = [.. Sold.Select(each => new StockOffer(Length.FromFeet(each.Item1), false, null, null, new Money(each.Item2)))];
-        ImmutableArray<JointLayout> layouts = JointLayouts.Of(run, CutNeeds.OffTheBows(runFt, bows), [.. offers.Select(offer => offer.Length).OrderDescending()], UnitSystem.UsCustomary);
+        ImmutableArray<JointLayout> layouts = JointLayouts.Of(run, CutNeeds.OffTheBows(runFt, bows), [.. offers.Select(offer => offer.Length).OrderDescending()]);
         Length kerf = Length.FromInches(0.125), single = Length.FromFeet(5.5);
-        CutChoice found = new CutSearch(offers, kerf, Length.Zero, CutEffort.Live).Best([single], [.. Enumerable.Repeat(layouts, runs)]);
+        var rooms = new CutRooms(layouts.SelectMany(layout => layout.Pieces).Append(single), offers, kerf, Length.Zero);
+        CutChoice found = new CutSearch(offers, rooms, Length.Zero, CutEffort.Live).Best([single], [.. Enumerable.Repeat(layouts, runs)]);
 
         // Every choice for each run, cut on its own.
         IEnumerable<Length[]> ways = layouts.Select(layout => layout.Pieces.ToArray());
@@ -54,7 +55,7 @@ public class CutPropertyTests
         Money least = ways.Min(pieces => Cutter.Solve(new CutJob
         {
             Stock = [.. offers.Select((offer, index) => new CutStock($"{index}", offer.Length, offer.CostInPlan))],
-            Pieces = [.. pieces.Append(single).Select((piece, index) => new CutPiece($"{index}", piece, 1))],
+            Pieces = [.. pieces.Append(single).Select((piece, index) => new CutPiece($"{index}", rooms.Of(piece), 1))],
             Kerf = kerf,
         }, CutEffort.Live).Cost);
         return !found.Whole || (found.Plan.Cost <= least && found.LowerBound <= least);

@@ -33,7 +33,7 @@ public class JointLayoutsTests
     public void Whole_boards_stay_whole_whatever_the_tape()
     {
         PieceNeed run = new("run", "run", Length.FromMillimetres(11_000));
-        JointLayout layout = JointLayouts.Of(run, new Joining([], Length.FromFeet(1), []), [Length.FromFeet(8)], UnitSystem.Metric).MinBy(layout => layout.Pieces.Length)!;
+        JointLayout layout = JointLayouts.Of(run, new Joining([], Length.FromFeet(1), []), [Length.FromFeet(8)]).MinBy(layout => layout.Pieces.Length)!;
         Assert.Equal(4, layout.Pieces.Count(piece => Math.Abs(piece.Feet - 8) < 1e-9));
         Assert.Equal(11, layout.Pieces.Sum(piece => piece.Metres), 1e-12);
     }
@@ -44,7 +44,7 @@ public class JointLayoutsTests
         double[] stock = which switch { 0 => [8], 1 => [16], 2 => [8, 12], 3 => [10, 12, 16], 4 => [20, 21, 24], 5 => [8, 10, 12, 14, 16], _ => [6.5] };
         Length length = TapeText.RoundForMember(Length.FromFeet(feet), UnitSystem.UsCustomary);
         Joining joining = CutNeeds.OffTheBows(feet, bows) with { ShortestPiece = Length.FromFeet(1) };
-        foreach (JointLayout layout in JointLayouts.Of(new PieceNeed("run", "run", length), joining, Usable(stock), UnitSystem.UsCustomary))
+        foreach (JointLayout layout in JointLayouts.Of(new PieceNeed("run", "run", length), joining, Usable(stock)))
         {
             if (Math.Abs(layout.Pieces.Sum(piece => piece.Metres) - length.Metres) > 1e-9) return false;
             if (layout.Pieces.Any(piece => piece.Feet > stock.Max() + 1e-5)) return false;
@@ -66,7 +66,7 @@ public class JointLayoutsTests
     }
 
     private static ImmutableArray<JointLayout> Of(double feet, double bows, params double[] stock) => JointLayouts.Of(
-        new PieceNeed("run", "run", Length.FromFeet(feet)), CutNeeds.OffTheBows(feet, bows), Usable(stock), UnitSystem.UsCustomary);
+        new PieceNeed("run", "run", Length.FromFeet(feet)), CutNeeds.OffTheBows(feet, bows), Usable(stock));
 
     private static ImmutableArray<Length> Usable(double[] stock) => [.. stock.OrderDescending().Select(Length.FromFeet)];
 

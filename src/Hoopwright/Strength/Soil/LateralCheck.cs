@@ -6,6 +6,12 @@ namespace Hoopwright.Strength.Soil;
 /// <summary>A post pushed sideways in its soil.</summary>
 internal sealed record LateralCheck : ICheck
 {
+    private readonly PostInGround _post;
+    private readonly double _forceN, _heightM, _lateralPaPerM;
+
+    private LateralCheck(PostInGround post, double forceN, double heightM, double lateralPaPerM) =>
+        (_post, _forceN, _heightM, _lateralPaPerM) = (post, forceN, heightM, lateralPaPerM);
+
     /// <inheritdoc/>
     public required double Utilisation { get; init; }
 
@@ -16,13 +22,13 @@ internal sealed record LateralCheck : ICheck
     internal required bool IsDoubled { get; init; }
 
     /// <summary>Embedment, from the ground.</summary>
-    internal required double EmbedmentM { get; init; }
+    internal double EmbedmentM => _post.EmbedmentM;
 
     /// <summary>Depth counted, below the frost line.</summary>
-    internal required double CountedDepthM { get; init; }
+    internal double CountedDepthM => _post.CountedDepthM;
 
-    /// <summary>Embedment that the load needs, from the ground.</summary>
-    internal required double NeededEmbedmentM { get; init; }
+    /// <summary>Embedment that the load needs, from the ground. Searched for when it is asked for: most checks are only compared with each other.</summary>
+    internal double NeededEmbedmentM => NeededM() is > 0 and var neededM ? neededM + _post.FrostDepthM : 0;
 
     /// <summary>Load at its height that the embedment allows.</summary>
     internal required double AllowedForceN { get; init; }
@@ -40,30 +46,31 @@ internal sealed record LateralCheck : ICheck
     internal static LateralCheck Of(SoilValues soil, PostInGround post, double forceN, double heightM, PostHold hold, bool isDoubled)
     {
         double lateralPaPerM = soil.LateralPaPerM * (isDoubled ? 2 : 1);
-        double depthM = post.CountedDepthM, frostM = post.FrostDepthM;
-        (double allowedN, double neededM, double pressurePa) = hold switch
+        double depthM = post.CountedDepthM;
+        (double allowedN, double pressurePa) = hold switch
         {
             PostHold.Free => (
-                LateralPost.FreeLoadN(depthM, heightM + frostM, post.WidthM, lateralPaPerM),
-                LateralPost.FreeDepthM(forceN, heightM + frostM, post.WidthM, lateralPaPerM),
+                LateralPost.FreeLoadN(depthM, heightM + post.FrostDepthM, post.WidthM, lateralPaPerM),
                 LateralPost.PressurePa(lateralPaPerM, Math.Min(depthM, LateralPost.DeepestPressureM) / 3)),
             PostHold.RigidFloor => (
                 heightM > 0 ? LateralPost.HeldMomentNm(depthM, post.WidthM, lateralPaPerM) / heightM : double.PositiveInfinity,
-                LateralPost.HeldDepthM(forceN * heightM, post.WidthM, lateralPaPerM),
                 LateralPost.PressurePa(lateralPaPerM, depthM)),
         };
-        return new LateralCheck
+        return new LateralCheck(post, forceN, heightM, lateralPaPerM)
         {
             Utilisation = forceN <= 0 ? 0 : forceN / allowedN,
             Hold = hold,
             IsDoubled = isDoubled,
-            EmbedmentM = post.EmbedmentM,
-            CountedDepthM = depthM,
-            NeededEmbedmentM = neededM > 0 ? neededM + frostM : 0,
             AllowedForceN = allowedN,
             PressurePa = pressurePa,
         };
     }
+
+    private double NeededM() => Hold switch
+    {
+        PostHold.Free => LateralPost.FreeDepthM(_forceN, _heightM + _post.FrostDepthM, _post.WidthM, _lateralPaPerM),
+        PostHold.RigidFloor => LateralPost.HeldDepthM(_forceN * _heightM, _post.WidthM, _lateralPaPerM),
+    };
 
     /// <inheritdoc/>
     public string Governs => Hold switch
