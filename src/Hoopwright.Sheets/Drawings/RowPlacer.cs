@@ -55,6 +55,8 @@ internal sealed class RowPlacer
         bool outward = row.Side is Side.Above or Side.Left;
         double start = depthMm[(int)row.Side], line = start + (outward ? NearLineMm : PitchMm - 2);
         List<(double Middle, string Text)> fitting = [], overTicks = [], outlying = [];
+        // Where the text of a run stands between the figure and the line, the places within the run have their ticks alone.
+        HashSet<int> ticksAlone = [];
         for (int gap = 0; gap < texts.Length; gap++)
         {
             int last = RunEnd(texts, along, gap);
@@ -67,6 +69,7 @@ internal sealed class RowPlacer
                 string? fits = Array.Find(ways, way => way.Length > 0 && Fits(way, width));
                 if (fits is null) outlying.Add((middle, ways.Last(way => way.Length > 0)));
                 else overTicks.Add((middle, fits));
+                if (fits is not null && !outward) ticksAlone.UnionWith(Enumerable.Range(gap + 1, last - gap));
                 gap = last;
             }
             else if (texts[gap].Length > 0)
@@ -84,8 +87,10 @@ internal sealed class RowPlacer
         if (outlying.Count > 2 && outlying.Select((item, index) => Math.Abs(item.Middle - placed[index])).Max() > 30)
             return false;
 
-        foreach (SheetPoint point in points)
-            Extension(row.Side, point, line);
+        for (int index = 0; index < points.Length; index++)
+        {
+            if (!ticksAlone.Contains(index)) Extension(row.Side, points[index], line);
+        }
         Stroke(At(row.Side, along.Min(), line), At(row.Side, along.Max(), line));
         foreach (double at in along)
             Tick(row.Side, at, line);

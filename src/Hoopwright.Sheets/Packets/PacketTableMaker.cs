@@ -93,7 +93,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {Name(supplier)}",
         [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
-            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {ShortUnit(line.Unit)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
+            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {UnitOf(line.Unit, line.Needed)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
                 line.FromStock == 0 ? "" : Amount(line.FromStock), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
             TableRow.Total("Sum", "", "", "", "", "", "", "", orders.TotalFor(supplier).ToString()),
         ]);
@@ -133,7 +133,12 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         _ => line.Package,
     };
 
-    private static string ShortUnit(string unit) => unit == "each" ? "" : unit;
+    private static string UnitOf(string unit, decimal count) => unit switch
+    {
+        "each" => "",
+        "board" or "post" or "sheet" or "length" or "stick" or "roll" or "reel" or "piece" or "bag" => count == 1 ? unit : unit + "s",
+        _ => unit,
+    };
 
     private static string Name(Supplier supplier) => supplier switch
     {

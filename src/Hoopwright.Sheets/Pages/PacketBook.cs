@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
 
@@ -119,11 +120,16 @@ public sealed partial class PacketBook
         bool landscape = drawing.WidthMm > drawing.HeightMm;
         (double wide, double high) = landscape ? (paper.LongMm, paper.ShortMm) : (paper.ShortMm, paper.LongMm);
         sheets.Add(new Sheet(wide, high) { Bookmark = drawing.Title, Description = drawing.Description });
-        entries.Add((drawing.Title, sheets.Count, false));
+        // Of drawings in a row the contents name the first.
+        Match row = Row().Match(drawing.Title);
+        if (!row.Success || row.Groups["first"].Value == "1") entries.Add((row.Success ? $"{row.Groups["name"].Value}, {row.Groups["all"].Value} sheets" : drawing.Title, sheets.Count, false));
         foreach (Mark mark in drawing.Marks) Current.Marks.Add(Moved(mark, (wide - drawing.WidthMm) / 2, Paper.DrawingMarginMm));
         topMm = double.MaxValue;
         return this;
     }
+
+    [GeneratedRegex("^(?<name>.+), (?<first>[0-9]+) of (?<all>[0-9]+)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Row();
 
     private static string Shortened(string text, double widthMm)
     {

@@ -32,7 +32,7 @@ internal static class BarDealer
                     {
                         Number = FormattableString.Invariant($"{letter}{++number}"),
                         MemberId = slot.Piece.MemberId,
-                        Label = slot.Parts == 1 ? slot.Piece.Label : FormattableString.Invariant($"{slot.Piece.Label} {slot.Part}/{slot.Parts}"),
+                        Label = slot.Parts == 1 ? slot.Piece.Label : FormattableString.Invariant($"{slot.Piece.Label}, {slot.Part} of {slot.Parts}"),
                         Place = slot.Piece.Place,
                         Length = slot.Length,
                         From = from,
