@@ -15,6 +15,14 @@ public sealed record End : PlanSection
     [Description("Nominal size of end-wall posts, such as 4x4; a deeper side stands along the tunnel, against the wind.")]
     public string? PostSize { get; init; }
 
+    /// <summary>Species of the wood of posts, girts and headers, as its grade stamp says.</summary>
+    [Description("Species of the wood of posts, girts and headers, as its grade stamp says.")]
+    public WoodSpecies? WoodSpecies { get; init; }
+
+    /// <summary>Grade of the wood of posts, girts and headers, as its grade stamp says.</summary>
+    [Description("Grade of the wood of posts, girts and headers, as its grade stamp says.")]
+    public WoodGrade? WoodGrade { get; init; }
+
     /// <summary>The widest gap allowed between end-wall posts, middle to middle.</summary>
     [Description("The widest gap allowed between end-wall posts, middle to middle.")]
     public Written<Length>? PostSpacing { get; init; }

@@ -49,6 +49,8 @@ internal static class EndFormats
     public static PlanFormat<End> End { get; } = new(
         Choice<End, EndClosing>("closing", end => end.Closing, (end, value) => end with { Closing = value }),
         Lumber<End>("postSize", "4x4", end => end.PostSize, (end, value) => end with { PostSize = value }),
+        Choice<End, WoodSpecies>("woodSpecies", end => end.WoodSpecies, (end, value) => end with { WoodSpecies = value }),
+        Choice<End, WoodGrade>("woodGrade", end => end.WoodGrade, (end, value) => end with { WoodGrade = value }),
         Quantity<End, Length>(
             "postSpacing", PlanQuantities.Length.Within("1 ft", "50 ft", "0.31 m", "15 m").Like("4 ft", "1.2 m"),
             end => end.PostSpacing, (end, value) => end with { PostSpacing = value }),

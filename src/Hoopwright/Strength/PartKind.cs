@@ -9,6 +9,9 @@ public enum PartKind
     /// <summary>The wood posts of an end wall.</summary>
     EndPost,
 
+    /// <summary>Girts, headers and vent rails of an end wall.</summary>
+    EndBoard,
+
     /// <summary>The film.</summary>
     Film,
 }

@@ -25,7 +25,7 @@ public static class StrengthPlanner
         FootRange feet = FootRange.Of(tunnel, foot, tunnel.Plan.Ground.LegBase is not null);
         if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel)
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
-        SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, answers);
+        SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, "frame.bowTube.yield", "Yield stress of the bows' steel; the seller states it.", answers);
         var study = new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
         if (!study.Entered) return study.Report(InTurn.Run);
         StrengthReport? bows = null;
@@ -42,11 +42,12 @@ public static class StrengthPlanner
         return TunnelParts.Join(bows!, tunnel, onPosts, parts);
     }
 
-    private static SteelGrade GradeOf(Tube tube, Answers answers)
+    /// <summary>The steel of a tube: of the yield stress that the plan states, or the weakest on sale.</summary>
+    internal static SteelGrade GradeOf(Tube tube, string path, string says, Answers answers)
     {
         SteelGrade unknown = SteelGrades.Unknown;
         double yieldPa = answers.Take(
-            "frame.bowTube.yield", new Usual<Pressure>(Pressure.FromPascals(unknown.YieldPa), "Yield stress of the bows' steel; the seller states it.", unknown.Source, Matters: true), tube.Yield).Pascals;
+            path, new Usual<Pressure>(Pressure.FromPascals(unknown.YieldPa), says, unknown.Source, Matters: true), tube.Yield).Pascals;
         if (tube.Yield is null) return unknown;
         // A stated yield is what the mill promises at least: there is no weaker end to look at.
         return unknown with { Name = "steel of the stated yield", YieldPa = yieldPa, LeastYieldPa = yieldPa, MostYieldPa = 1.2 * yieldPa, UltimatePa = Math.Max(yieldPa, 1.1 * yieldPa) };

@@ -25,13 +25,16 @@ internal sealed class BowCases
     /// </summary>
     internal ImmutableArray<LoadCombination> ForGround()
     {
-        bool hasAllowable = _loads.Combinations.Any(combination => !combination.IsStrengthLevel);
+        bool hasAllowable = GroundMethod == DesignMethod.Asd;
         return
         [
             .. _loads.Combinations.Where(combination => combination.IsStrengthLevel != hasAllowable && combination.Terms.All(term => IsKnown(Case(term))))
                 .Select(combination => hasAllowable ? combination : combination with { Words = combination.Words + " (at strength level: the standard has no other)" }),
         ];
     }
+
+    /// <summary>At which level those are.</summary>
+    internal DesignMethod GroundMethod => _loads.Combinations.Any(combination => !combination.IsStrengthLevel) ? DesignMethod.Asd : DesignMethod.Lrfd;
 
     /// <summary>A combination with the loads of the site.</summary>
     internal LoadedCase Loaded(LoadCombination combination) => new(combination.Code, combination.Words, [.. combination.Terms.Select(AtSite)], []);

@@ -48,10 +48,9 @@ internal sealed class BowStudy
     internal ImmutableArray<FootLoad> FootLoads(bool softest)
     {
         ImmutableArray<LoadCombination> combinations = _cases.ForGround();
-        DesignMethod method = combinations.Any(each => each.IsStrengthLevel) ? DesignMethod.Lrfd : DesignMethod.Asd;
         // Bows of its own, since a bow is not for two pieces of work at once.
         ImmutableArray<BowTrial> bows = On([.. _taken, .. _ends.Value], softest ? _feet.Least : _feet.Taken);
-        return [.. FootLoad.Of(bows, [.. combinations.Select(_cases.Loaded)], DirectAnalysis.LoadLevel(method))];
+        return [.. FootLoad.Of(bows, [.. combinations.Select(_cases.Loaded)], DirectAnalysis.LoadLevel(_cases.GroundMethod))];
     }
 
     /// <summary>True when the plan enters snow or wind.</summary>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Hoopwright.Layout;
+using Hoopwright.Plans;
 using Hoopwright.Strength.Models;
 using Hoopwright.Strength.Posts;
+using Hoopwright.Strength.Steel;
 
 namespace Hoopwright.Strength.Parts;
 
@@ -14,8 +16,10 @@ internal static class GroundPostParts
     /// <param name="tunnel">The tunnel.</param>
     /// <param name="ground">Its ground.</param>
     /// <param name="feet">Feet as stiff as they were taken.</param>
+    /// <param name="method">At which level their loads are.</param>
+    /// <param name="steel">The steel of the posts; null where they are not of steel.</param>
     /// <param name="softFeet">The softest that they may be: these turn the posts least.</param>
-    internal static IEnumerable<PartStrength> Of(Tunnel tunnel, SiteGround ground, ImmutableArray<FootLoad> feet, ImmutableArray<FootLoad> softFeet)
+    internal static IEnumerable<PartStrength> Of(Tunnel tunnel, SiteGround ground, ImmutableArray<FootLoad> feet, ImmutableArray<FootLoad> softFeet, DesignMethod method, SteelGrade? steel)
     {
         foreach (bool inConcrete in new[] { true, false })
         {
@@ -24,6 +28,8 @@ internal static class GroundPostParts
             if (taken.Length == 0) continue;
             yield return Uplift(tunnel, post, ground, taken, soft);
             yield return Sideways(tunnel, post, ground, taken, soft);
+            if (steel is not null && tunnel.Members.First(member => member.Id == post.MemberId) is { Section: Layout.TubeSection { Material: TubeMaterial.GalvanizedSteel } tube } member)
+                yield return Bent(tunnel, post, member, new BowSteel(tube, steel), ground, taken, soft, method);
         }
     }
 
@@ -43,6 +49,18 @@ internal static class GroundPostParts
         return Line(post, "sideways", "pushed and turned sideways", worst, Use(worst, ground.Weak), best, Check(tunnel, post, ground.Weak, worst).Lateral);
 
         double Use(FootLoad foot, GroundAt at) => foot.Buckles ? double.PositiveInfinity : Check(tunnel, post, at, foot).Lateral?.Utilisation ?? double.PositiveInfinity;
+    }
+
+    private static PartStrength Bent(Tunnel tunnel, GroundPost post, Member member, BowSteel steel, SiteGround ground, FootLoad[] taken, FootLoad[] soft, DesignMethod method)
+    {
+        BowSteel weak = steel with { Grade = steel.Grade.WithYield(steel.Grade.LeastYieldPa) }, strong = steel with { Grade = steel.Grade.WithYield(steel.Grade.MostYieldPa) };
+        FootLoad worst = taken.MaxBy(foot => Ties.Key(Use(foot, weak, ground.Weak)))!;
+        double best = new[] { taken, soft }.Min(feet => feet.Max(foot => Use(foot, strong, ground.Strong)));
+        return Line(post, "bending", "bent at the ground and below", worst, Use(worst, weak, ground.Weak), best, Check(worst, weak, ground.Weak));
+
+        double Use(FootLoad foot, BowSteel tube, GroundAt at) => foot.Buckles ? double.PositiveInfinity : Check(foot, tube, at).Utilisation;
+        GroundPostBending Check(FootLoad foot, BowSteel tube, GroundAt at) =>
+            GroundPostBending.Of(tube, member.CutLength.Metres, GroundPostCheck.InGround(tunnel, member, post.Embedment, at), at, method, foot);
     }
 
     private static PartStrength Line(GroundPost post, string code, string words, FootLoad worst, double weakest, double strongest, ICheck? check) => new()

@@ -5,6 +5,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Models;
+using Hoopwright.Strength.Steel;
 
 namespace Hoopwright.Strength.Parts;
 
@@ -39,13 +40,18 @@ internal static class TunnelParts
     {
         var ground = SiteGround.Of(tunnel, answers);
         ImmutableArray<LoadCombination> combinations = study.Cases.ForGround();
+        SteelGrade? posts = tunnel.GroundPosts.IsEmpty ? null : StrengthPlanner.GradeOf(tunnel.Plan.Ground.PostTube, "ground.postTube.yield", "Yield stress of the ground posts' steel; the seller states it.", answers);
+        EndWall[] ends = [.. tunnel.Ends.Where(end => !end.Posts.IsEmpty)];
         PartStrength? film = FilmPart.Of(tunnel, loads, combinations);
         return
         [
-            .. GroundPostParts.Of(tunnel, ground, feet, study.FootLoads(softest: true)),
-            .. EndPostParts.Of(tunnel, ground, loads, combinations, answers),
+            .. GroundPostParts.Of(tunnel, ground, feet, study.FootLoads(softest: true), study.Cases.GroundMethod, posts),
+            .. ends.SelectMany(end => Walls(end, EndWood.Of(tunnel, end, answers), EndWind.Of(end, loads, combinations))),
             .. film is null ? [] : new[] { film },
         ];
+
+        IEnumerable<PartStrength> Walls(EndWall end, EndWood wood, EndWind? wind) =>
+            wind is null ? [] : [.. EndPostParts.Of(tunnel, end, wood, ground, wind), .. EndBoardParts.Of(tunnel, end, wood, wind)];
     }
 
     private static StrengthVerdict Worse(StrengthVerdict one, StrengthVerdict other) => (one, other) switch
@@ -64,11 +70,13 @@ internal static class TunnelParts
         string seen = $"{Seen(part.AtStrongest)} to {Seen(part.AtWeakest)} of what is allowed, {part.Where}, under {part.LoadWords}";
         const string DeeperPosts = "deeper posts, concrete, closer bows, a soil test or a pull test on site";
         const string MorePosts = "more or larger posts, deeper feet, or wood of a known kind and grade";
+        const string Boards = "another row of girts, closer posts, thicker boards, or wood of a known kind and grade";
         const string Film = "thicker film, ropes over it, or taking it off before such a storm";
         (string code, string path, string would) = part.Kind switch
         {
             PartKind.GroundPost => fails ? ("strength.post.does-not-stand", "ground", DeeperPosts) : ("strength.post.marginal", "ground", DeeperPosts),
             PartKind.EndPost => fails ? ("strength.end-post.does-not-stand", "ends", MorePosts) : ("strength.end-post.marginal", "ends", MorePosts),
+            PartKind.EndBoard => fails ? ("strength.end-board.does-not-stand", "ends", Boards) : ("strength.end-board.marginal", "ends", Boards),
             PartKind.Film => fails ? ("strength.film.does-not-stand", "cover", Film) : ("strength.film.marginal", "cover", Film),
         };
         return new Diagnostic(code, Severity.Warning, path, sentence, seen, would);

@@ -38,10 +38,15 @@ internal sealed record EndPostCheck(string PostId, double WidthM, double HeightM
         double heightM = Math.Max(0, post.TopPoint.Metres - post.Ground.Metres);
         // Held at the ground and at the bow, evenly pushed. Where the bow slopes away the wall beside the post is lower, so this is on the
         // strong side.
-        double reactionN = pressurePa * widthM * heightM / 2, momentNm = reactionN * heightM / 4;
+        double reactionN = pressurePa * widthM * heightM / 2;
         Member member = tunnel.Members.First(each => each.Id == post.MemberId);
+        PostInGround inGround = GroundPostCheck.InGround(tunnel, member, post.Embedment, ground);
+        // In the middle of its height, or below the ground where the soil turns its push back.
+        double lateralPaPerM = (ground.Values?.LateralPaPerM ?? 0) * (ground.IsDoubled ? 2 : 1);
+        double momentNm = Math.Max(reactionN * heightM / 4, BuriedMoment.GreatestNm(reactionN, 0, lateralPaPerM, inGround));
         WoodCheck? bent = member.Section.Match(_ => null, board => Bent(board, heightM, momentNm, reactionN, wood));
-        return new EndPostCheck(post.MemberId, widthM, heightM, reactionN, reactionN, bent, FootOf(tunnel, post, member, reactionN, ground));
+        LateralCheck? foot = ground.Values is { } soil ? GroundPostCheck.Sideways(soil, inGround, ground.IsDoubled, reactionN, momentNm: 0) : null;
+        return new EndPostCheck(post.MemberId, widthM, heightM, reactionN, reactionN, bent, foot);
     }
 
     private static WoodCheck? Bent(BoardSection board, double heightM, double momentNm, double shearN, EndPostWood wood)
@@ -50,15 +55,5 @@ internal sealed record EndPostCheck(string PostId, double WidthM, double HeightM
         if (WoodTable.Find(wood.Species, wood.Grade, section) is not { } values) return null;
         // It stands with its deeper side to the wind.
         return WoodCheck.Of(AdjustedWood.Of(values, section, wood.Conditions), new WoodMember(heightM, heightM, heightM, BeamLoad.Uniform), new WoodForces(0, momentNm, EdgewiseShearN: shearN));
-    }
-
-    private static LateralCheck? FootOf(Tunnel tunnel, EndPost post, Member member, double forceN, GroundAt ground)
-    {
-        if (ground.Values is not { } soil) return null;
-        ConcreteHole? hole = tunnel.Holes.FirstOrDefault(each => each.PostId == post.MemberId);
-        PostInGround inGround = hole is null
-            ? new PostInGround(post.Embedment.Metres, PostOutline.Of(member.Section).WidthM, ground.FrostDepthM)
-            : new PostInGround(hole.Depth.Metres, hole.Diameter.Metres, ground.FrostDepthM);
-        return GroundPostCheck.Sideways(soil, inGround, ground.IsDoubled, forceN, momentNm: 0);
     }
 }

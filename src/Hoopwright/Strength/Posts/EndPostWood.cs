@@ -1,3 +1,4 @@
+using Hoopwright.Plans;
 using Hoopwright.Strength.Wood;
 
 namespace Hoopwright.Strength.Posts;

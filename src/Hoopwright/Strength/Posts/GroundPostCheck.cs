@@ -36,16 +36,21 @@ internal sealed record GroundPostCheck(string PostId, UpliftCheck Uplift, Latera
         PostOutline outline = PostOutline.Of(member.Section);
         double postWeightN = outline.WeightNPerM * member.CutLength.Metres;
         ConcreteHole? hole = tunnel.Holes.FirstOrDefault(each => each.PostId == post.MemberId);
-        (Anchorage anchorage, PostInGround inGround) = hole is null
-            ? ((Anchorage)new DrivenPost(outline.RubbingM, post.Embedment.Metres), new PostInGround(post.Embedment.Metres, outline.WidthM, ground.FrostDepthM))
-            : (new ConcretePlug(hole.Diameter.Metres, hole.Depth.Metres, hole.Volume.CubicMetres * ConcreteNPerM3),
-                new PostInGround(hole.Depth.Metres, hole.Diameter.Metres, ground.FrostDepthM));
+        Anchorage anchorage = hole is null
+            ? new DrivenPost(outline.RubbingM, post.Embedment.Metres)
+            : new ConcretePlug(hole.Diameter.Metres, hole.Depth.Metres, hole.Volume.CubicMetres * ConcreteNPerM3);
         SoilValues? soil = ground.Values;
         return new GroundPostCheck(
             post.MemberId,
             UpliftCheck.Of(soil, anchorage with { PostWeightN = postWeightN, FrostDepthM = ground.FrostDepthM }, pullN),
-            soil is null ? null : Sideways(soil, inGround, ground.IsDoubled, Math.Abs(acrossN), Math.Abs(turningNm)));
+            soil is null ? null : Sideways(soil, InGround(tunnel, member, post.Embedment, ground), ground.IsDoubled, Math.Abs(acrossN), Math.Abs(turningNm)));
     }
+
+    /// <summary>How a post stands in the ground: as its concrete does where it has some.</summary>
+    internal static PostInGround InGround(Tunnel tunnel, Member post, Quantities.Length embedment, GroundAt ground) =>
+        tunnel.Holes.FirstOrDefault(each => each.PostId == post.Id) is { } hole
+            ? new PostInGround(hole.Depth.Metres, hole.Diameter.Metres, ground.FrostDepthM)
+            : new PostInGround(embedment.Metres, PostOutline.Of(post.Section).WidthM, ground.FrostDepthM);
 
     /// <summary>A post pushed by a force and a moment at the ground, whichever way they go.</summary>
     internal static LateralCheck Sideways(SoilValues soil, PostInGround post, bool isDoubled, double forceN, double momentNm)

@@ -1,3 +1,4 @@
+using Hoopwright.Plans;
 using System.Collections.Immutable;
 using Hoopwright.Sources;
 using static Hoopwright.Strength.CustomaryUnits;

@@ -1,3 +1,4 @@
+using Hoopwright.Plans;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Strength.Wood;

@@ -104,7 +104,7 @@ public sealed class TunnelPartsTests
             // 0.6 W of the hardest case, ASCE/SEI 7-16, 2.4.1: no combination has more of the wind.
             double hardestPa = 0.6 * Report.Loads.Cases.Where(load => load.Counts && load.Kind is LoadKind.Wind or LoadKind.Construction)
                 .SelectMany(load => load.AtSite()?.Ends ?? []).Where(load => load.IsFront == end.IsFront).Max(load => Math.Abs(load.Inwards.Pascals));
-            Assert.Equal(hardestPa, Math.Abs(EndPostParts.Worst(end, Report.Loads, Study.Cases.ForGround()).PressurePa), 1e-6);
+            Assert.Equal(hardestPa, Math.Abs(EndWind.Of(end, Report.Loads, Study.Cases.ForGround())!.PressurePa), 1e-6);
             PartStrength wood = Report.Parts.Single(part => part.Code == $"end-post-{end.Name}-wood");
             Assert.True(wood.AtStrongest!.Value.Value < wood.AtWeakest!.Value.Value);
             Assert.Equal(wood.Checks.Single().Utilisation, wood.AtWeakest.Value.Value);
@@ -156,7 +156,11 @@ public sealed class TunnelPartsTests
         StrengthPlanner.Plan(silent, answers);
         string[] assumed = [.. answers.Assumptions.Select(each => each.Code)];
         Assert.Contains("assumed.site.soil-class", assumed);
-        Assert.Contains("assumed.strength.end-post-wood", assumed);
+        Assert.Contains("assumed.ends.front.wood-species", assumed);
+        Assert.Contains("assumed.ends.front.wood-grade", assumed);
+        Assert.Contains("assumed.ground.post-tube.yield", assumed);
+        // The back is like the front, so it is asked of once.
+        Assert.DoesNotContain("assumed.ends.back.wood-grade", assumed);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Hoopwright.Plans;
 using CsCheck;
 using Hoopwright.Strength.Wood;
 using Hoopwright.Testing;

@@ -1,3 +1,4 @@
+using Hoopwright.Plans;
 using Hoopwright.Strength.Wood;
 using Hoopwright.Testing;
 using static Hoopwright.Strength.CustomaryUnits;

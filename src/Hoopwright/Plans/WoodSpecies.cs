@@ -1,7 +1,7 @@
-namespace Hoopwright.Strength.Wood;
+namespace Hoopwright.Plans;
 
 /// <summary>Species groups whose design values are held.</summary>
-internal enum WoodSpecies
+public enum WoodSpecies
 {
     /// <summary>Southern Pine.</summary>
     SouthernPine,

@@ -1,7 +1,7 @@
-namespace Hoopwright.Strength.Wood;
+namespace Hoopwright.Plans;
 
 /// <summary>Visual grade, as stamped on the wood.</summary>
-internal enum WoodGrade
+public enum WoodGrade
 {
     /// <summary>Select Structural.</summary>
     SelectStructural,
