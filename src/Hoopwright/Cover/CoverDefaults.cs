@@ -34,9 +34,9 @@ internal static class CoverDefaults
 
     internal static Usual<Length> BattenFirst { get; } = new(Length.FromInches(4), "The first two nails of a batten stand this far apart and from its end.", Citation.CommonPractice);
 
-    internal static Usual<Length> BattenSpacing { get; } = new(Length.FromInches(6), "The other nails of a batten stand this far apart.", Citation.CommonPractice);
+    internal static Usual<Length> BattenSpacing => FilmFasteners.BattenSpacing;
 
-    internal static Usual<Length> ChannelScrewSpacing { get; } = new(Length.FromInches(12), "Screws of the lock channel stand this far apart.", Citation.CommonPractice);
+    internal static Usual<Length> ChannelScrewSpacing => FilmFasteners.ChannelScrewSpacing;
 
     internal static Usual<Ratio> WirePerChannel { get; } = new(Ratio.FromValue(1.1), "Spring wire is bought this many times as long as the channel, for laps.", Citation.FromMemory);
 
@@ -46,7 +46,7 @@ internal static class CoverDefaults
 
     internal static Usual<Length> TemporaryWireSpacing { get; } = new(Length.FromFeet(4), "Short pieces of spring wire this far apart hold the end film for the time being.", Citation.CommonPractice);
 
-    internal static Usual<bool> EndsOnBow { get; } = new(true, "Lock channel on the end bows holds the film there.", Citation.CommonPractice);
+    internal static Usual<bool> EndsOnBow => FilmFasteners.EndsOnBow;
 
     internal static Usual<Length> CurtainEndAllowance { get; } = new(Length.FromFeet(1), "A curtain is cut this much past each end of the tunnel.", Citation.CommonPractice);
 
@@ -56,7 +56,7 @@ internal static class CoverDefaults
 
     internal static Usual<int> ChannelEndScrews { get; } = new(1, "So many screws more stand at each end of a run of lock channel.", Citation.CommonPractice);
 
-    internal static Usual<bool> SidesInChannel { get; } = new(false, "Battens on the baseboards hold the roof film of fixed sides.", Citation.CommonPractice);
+    internal static Usual<bool> SidesInChannel => FilmFasteners.SidesInChannel;
 
     internal static Usual<Length> RopeSpacing { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);
 

@@ -14,4 +14,7 @@ public enum PartKind
 
     /// <summary>The film.</summary>
     Film,
+
+    /// <summary>Screws and nails that hold the edges of the film.</summary>
+    Fastener,
 }

@@ -9,7 +9,7 @@ namespace Hoopwright.Takeoff;
 internal static class FrameTakeoff
 {
     /// <summary>The one size of self-drilling screw that tubes are joined with.</summary>
-    public const string ScrewSize = "#12 x 1 in";
+    public const string ScrewSize = FilmFasteners.ScrewInTube;
 
     public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {

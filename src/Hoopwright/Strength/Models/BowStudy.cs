@@ -40,6 +40,9 @@ internal sealed class BowStudy
         _ends = new(() => Trials(_row.Places.Where(place => place == _row.Places[0] || place == _row.Places[^1]).Except(_places)));
     }
 
+    /// <summary>The tube of the bows and its steel as taken.</summary>
+    internal BowSteel Steel => _steel;
+
     /// <summary>The combinations that they are tried on.</summary>
     internal BowCases Cases => _cases;
 

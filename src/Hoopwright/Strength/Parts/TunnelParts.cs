@@ -41,17 +41,23 @@ internal static class TunnelParts
         var ground = SiteGround.Of(tunnel, answers);
         ImmutableArray<LoadCombination> combinations = study.Cases.ForGround();
         SteelGrade? posts = tunnel.GroundPosts.IsEmpty ? null : StrengthPlanner.GradeOf(tunnel.Plan.Ground.PostTube, "ground.postTube.yield", "Yield stress of the ground posts' steel; the seller states it.", answers);
-        EndWall[] ends = [.. tunnel.Ends.Where(end => !end.Posts.IsEmpty)];
-        PartStrength? film = FilmPart.Of(tunnel, loads, combinations);
+        (EndWall End, EndWood Wood, EndWind Wind)[] ends =
+        [
+            .. from end in tunnel.Ends
+               where !end.Posts.IsEmpty
+               let wood = EndWood.Of(tunnel, end, answers)
+               let wind = EndWind.Of(end, loads, combinations)
+               where wind is not null
+               select (end, wood, wind),
+        ];
+        FilmLift? lift = FilmLift.Of(tunnel, loads, combinations);
         return
         [
             .. GroundPostParts.Of(tunnel, ground, feet, study.FootLoads(softest: true), study.Cases.GroundMethod, posts),
-            .. ends.SelectMany(end => Walls(end, EndWood.Of(tunnel, end, answers), EndWind.Of(end, loads, combinations))),
-            .. film is null ? [] : new[] { film },
+            .. ends.SelectMany(each => EndPostParts.Of(tunnel, each.End, each.Wood, ground, each.Wind).Concat(EndBoardParts.Of(tunnel, each.End, each.Wood, each.Wind))),
+            .. lift is null ? [] : new[] { FilmPart.Of(tunnel, lift) },
+            .. FastenerParts.Of(tunnel, lift, ends, study.Steel, study.Cases.GroundMethod, answers),
         ];
-
-        IEnumerable<PartStrength> Walls(EndWall end, EndWood wood, EndWind? wind) =>
-            wind is null ? [] : [.. EndPostParts.Of(tunnel, end, wood, ground, wind), .. EndBoardParts.Of(tunnel, end, wood, wind)];
     }
 
     private static StrengthVerdict Worse(StrengthVerdict one, StrengthVerdict other) => (one, other) switch
@@ -71,12 +77,14 @@ internal static class TunnelParts
         const string DeeperPosts = "deeper posts, concrete, closer bows, a soil test or a pull test on site";
         const string MorePosts = "more or larger posts, deeper feet, or wood of a known kind and grade";
         const string Boards = "another row of girts, closer posts, thicker boards, or wood of a known kind and grade";
+        const string Closer = "screws or nails closer together, longer ones, or ropes over the film";
         const string Film = "thicker film, ropes over it, or taking it off before such a storm";
         (string code, string path, string would) = part.Kind switch
         {
             PartKind.GroundPost => fails ? ("strength.post.does-not-stand", "ground", DeeperPosts) : ("strength.post.marginal", "ground", DeeperPosts),
             PartKind.EndPost => fails ? ("strength.end-post.does-not-stand", "ends", MorePosts) : ("strength.end-post.marginal", "ends", MorePosts),
             PartKind.EndBoard => fails ? ("strength.end-board.does-not-stand", "ends", Boards) : ("strength.end-board.marginal", "ends", Boards),
+            PartKind.Fastener => fails ? ("strength.fastener.does-not-stand", "cover", Closer) : ("strength.fastener.marginal", "cover", Closer),
             PartKind.Film => fails ? ("strength.film.does-not-stand", "cover", Film) : ("strength.film.marginal", "cover", Film),
         };
         return new Diagnostic(code, Severity.Warning, path, sentence, seen, would);

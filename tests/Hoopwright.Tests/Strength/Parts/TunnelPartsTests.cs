@@ -116,8 +116,8 @@ public sealed class TunnelPartsTests
     public void Lifted_film_is_an_arc_as_long_as_the_film()
     {
         // A half circle of radius 3, and an arc of 2 rad on it.
-        Assert.Equal(3, FilmPart.ArcRadiusM(3 * Math.PI, 6), 1e-9);
-        Assert.Equal(3, FilmPart.ArcRadiusM(6, 6 * Math.Sin(1)), 1e-9);
+        Assert.Equal(3, FilmLift.ArcRadiusM(3 * Math.PI, 6), 1e-9);
+        Assert.Equal(3, FilmLift.ArcRadiusM(6, 6 * Math.Sin(1)), 1e-9);
         PartStrength film = Report.Parts.Single(part => part.Kind == PartKind.Film);
         var check = (FilmCheck)film.Checks.Single();
         Assert.Equal(check.StressPa / FilmStrength.Yield.LeastPa, film.AtWeakest!.Value.Value, 1e-12);

@@ -1,0 +1,141 @@
+using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Sources;
+using Hoopwright.Strength.Fasteners;
+using Hoopwright.Strength.Loads;
+using Hoopwright.Strength.Models;
+using Hoopwright.Strength.Wood;
+using static Hoopwright.Strength.CustomaryUnits;
+
+namespace Hoopwright.Strength.Parts;
+
+/// <summary>Screws of channels and nails of battens under the pull of the film's edges.</summary>
+internal static class FastenerParts
+{
+    /// <summary>Sizes that the trade sells by number: nominal and root diameters, NDS appendix L, from memory.</summary>
+    private static readonly Fastener No8 = new(FastenerKind.WoodScrew, 0.164 * InchM, 0.131 * InchM), BattenNail = Fastener.Nail(0.120 * InchM);
+
+    private const double ScrewM = 1 * InchM, NailM = 1.5 * InchM, No12M = 0.216 * InchM, No12HeadM = 0.41 * InchM;
+
+    // From memory: channel is rolled of sheet about this thick, of steel to ASTM A653 grade 33; a batten is a strip about this thick.
+    private const double ChannelM = 0.75e-3, ChannelUltimatePa = 45 * KsiPa, BattenM = 3e-3;
+
+    private static readonly Usual<string> Sizes = new(
+        $"screws {FilmFasteners.ScrewInWood} in wood, {FilmFasteners.ScrewInTube} in tube, nails 0.12 in thick, channel of 0.75 mm steel",
+        "What holds the channels and battens of the film; hold these against what you bought.", Citation.FromMemory, Matters: true);
+
+    /// <summary>A line for the sides, one for the end bows, and one for the battens of each framed end.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="lift">The roof film lifted; null where nothing lifts it.</param>
+    /// <param name="ends">Framed ends with the worst wind on each and their wood.</param>
+    /// <param name="bows">The tube of the bows.</param>
+    /// <param name="method">At which level the loads are.</param>
+    /// <param name="answers">Collects what was taken.</param>
+    internal static IEnumerable<PartStrength> Of(
+        Tunnel tunnel, FilmLift? lift, IEnumerable<(EndWall End, EndWood Wood, EndWind Wind)> ends, BowSteel bows, DesignMethod method, Answers answers)
+    {
+        Plans.Cover cover = tunnel.Plan.Cover;
+        double screwsM = answers.Take("cover.channelScrewSpacing", FilmFasteners.ChannelScrewSpacing, cover.ChannelScrewSpacing).Metres;
+        double nailsM = answers.Take("cover.battenSpacing", FilmFasteners.BattenSpacing, cover.BattenSpacing).Metres;
+        answers.Take("strength.filmFasteners", Sizes, null);
+        if (lift is not null)
+        {
+            bool sidesInChannel = answers.Take("cover.sidesInChannel", FilmFasteners.SidesInChannel, cover.SidesInChannel);
+            yield return tunnel.Sides.Select(side => Side(side, lift, side.Kind != SideKind.Fixed || sidesInChannel, screwsM, nailsM))
+                .MaxBy(part => part.AtWeakest?.Value ?? double.PositiveInfinity)!;
+            if (tunnel.Ends.Any(end => end.Closing != EndClosing.RoofSheet))
+                yield return EndBows(tunnel, lift, answers.Take("cover.endsOnBow", FilmFasteners.EndsOnBow, cover.EndsOnBow) ? screwsM : nailsM, bows, method);
+        }
+        foreach ((EndWall end, EndWood wood, EndWind wind) in ends)
+            yield return Battens(tunnel, end, wood, wind, nailsM);
+    }
+
+    // The lifted film pulls on the board along the side as hard as it pulls anywhere.
+    private static PartStrength Side(SideWall side, FilmLift lift, bool inChannel, double screwsM, double nailsM)
+    {
+        double fromFaceRad = side.IsLeft ? lift.FromFacesRad.Left : lift.FromFacesRad.Right, spacingM = inChannel ? screwsM : nailsM;
+        FastenerCheck Check(double pressurePa, WoodSpecies species, bool isWet)
+        {
+            double pullNPerM = FilmTension.HoopNPerM(pressurePa, lift.RadiusM);
+            return OnWood(inChannel, species, isWet, ChannelScrews.PullN(pullNPerM, spacingM, fromFaceRad), ChannelScrews.SlideN(pullNPerM, spacingM, fromFaceRad));
+        }
+        FastenerCheck weak = Check(lift.GreatestPa, WoodSpecies.SprucePineFir, isWet: true), strong = Check(lift.MeanPa, WoodSpecies.SouthernPine, isWet: false);
+        string board = side.Kind == SideKind.Fixed ? "baseboard" : "hip board";
+        return Line("film-sides", $"{(inChannel ? "channel screws" : "batten nails")} along the sides, pulled by the roof film", $"{side.Name} {board}", weak, weak.Utilisation, strong.Utilisation, lift.Combination);
+    }
+
+    // Between the end bow and the next the film bulges as a band of its own; the end bow's channel holds the edge of it.
+    private static PartStrength EndBows(Tunnel tunnel, FilmLift lift, double spacingM, BowSteel bows, DesignMethod method)
+    {
+        double bayM = Math.Max((tunnel.Stations[1].Along - tunnel.Stations[0].Along).Metres, (tunnel.Stations[^1].Along - tunnel.Stations[^2].Along).Metres);
+        ThinSteelScrew Check(double pressurePa)
+        {
+            (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * FilmOf.ThicknessM(tunnel), pressurePa, bayM, spacingM);
+            var joint = new ThinSteelJoint
+            {
+                ScrewM = No12M,
+                HeadM = No12HeadM,
+                HeadSideM = ChannelM,
+                HeadSideUltimatePa = ChannelUltimatePa,
+                PointSideM = tunnel.BowTube.Wall.Metres,
+                PointSideUltimatePa = bows.Grade.UltimatePa,
+            };
+            return ThinSteelScrew.Of(joint, method, pullN, slideN);
+        }
+        ThinSteelScrew weak = Check(lift.GreatestPa);
+        return Line("film-end-bows", "screws of the film on the end bows, pulled along the tunnel by the roof film", "end bows", weak, weak.Utilisation, Check(lift.MeanPa).Utilisation, lift.Combination);
+    }
+
+    // The film of an end bulges between its uprights; battens on posts hold the edges of each band.
+    private static PartStrength Battens(Tunnel tunnel, EndWall end, EndWood wood, EndWind wind, double nailsM)
+    {
+        double layerM = FilmOf.ThicknessM(tunnel) / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
+        (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * layerM, Math.Abs(wind.PressurePa), WidestM(tunnel, end), nailsM);
+        FastenerCheck[] weak = [.. wood.Species.Select(species => OnWood(false, species, isWet: true, pullN, slideN))];
+        double strong = wood.Species.Min(species => OnWood(false, species, isWet: false, pullN, slideN).Utilisation);
+        FastenerCheck worst = weak.MaxBy(check => check.Utilisation)!;
+        return Line($"film-{end.Name}-battens", $"batten nails of the {end.Name} end, pulled by its film", $"{end.Name} end, beside the widest gap between posts", worst, worst.Utilisation, strong, wind.Combination);
+    }
+
+    /// <summary>What an elastic band of film, laid without pull, puts on a fastener of its edge: off the face, and in it.</summary>
+    private static (double PullN, double SlideN) Band(double stiffnessNPerM, double pressurePa, double bayM, double spacingM)
+    {
+        double alongNPerM = FilmTension.ElasticNPerM(stiffnessNPerM, pressurePa, bayM), offNPerM = pressurePa * bayM / 2;
+        double fromFaceRad = alongNPerM <= 0 ? 0 : Math.Asin(Math.Min(1, offNPerM / alongNPerM));
+        return (ChannelScrews.PullN(alongNPerM, spacingM, fromFaceRad), ChannelScrews.SlideN(alongNPerM, spacingM, fromFaceRad));
+    }
+
+    // A nail driven in dry wood that gets wet keeps a quarter of its hold: at the lower end that is taken.
+    private static FastenerCheck OnWood(bool inChannel, WoodSpecies species, bool isWet, double pullN, double slideN)
+    {
+        double gravity = WoodTable.SpecificGravity(species);
+        Fastener fastener = inChannel ? No8 : BattenNail;
+        double sideM = inChannel ? ChannelM : BattenM, intoM = (inChannel ? ScrewM : NailM) - sideM, woodPa = DowelBearing.WoodPa(gravity, fastener.DiameterM, 0);
+        // Nothing is published for battens of plastic: a strip of the same wood stands in.
+        YieldLimit limit = YieldLimit.Of(fastener, intoM, sideM, woodPa, inChannel ? DowelBearing.LightSteelPa : woodPa, 0);
+        return FastenerCheck.Of(fastener, gravity, intoM, limit, new JointConditions(LoadDuration.TenMinutes, isWet), pullN, slideN);
+    }
+
+    private static double WidestM(Tunnel tunnel, EndWall end)
+    {
+        double[] uprightsM = [0, .. end.Posts.Select(post => post.Centre.Metres), tunnel.Span.Metres];
+        string?[] doors = [null, .. end.Posts.Select(post => post.DoorId), null];
+        // Over a door the film ends at its posts.
+        return Enumerable.Range(1, uprightsM.Length - 1).Where(at => doors[at] is null || doors[at] != doors[at - 1]).Max(at => uprightsM[at] - uprightsM[at - 1]);
+    }
+
+    private static PartStrength Line(string code, string words, string where, ICheck check, double weakest, double strongest, LoadCombination combination) => new()
+    {
+        Kind = PartKind.Fastener,
+        Code = code,
+        Words = words,
+        Where = where,
+        AtWeakest = PartStrength.Shown(weakest),
+        AtStrongest = PartStrength.Shown(strongest),
+        Governs = check.Governs,
+        LoadCode = combination.Code,
+        LoadWords = combination.Words,
+        Checks = [check],
+    };
+}
