@@ -1,5 +1,3 @@
-using Hoopwright.Plans;
-using System.Collections.Immutable;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Strength.Posts;

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using Hoopwright.Layout;
-using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Posts;
 
 namespace Hoopwright.Strength.Parts;
