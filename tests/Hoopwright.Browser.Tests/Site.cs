@@ -35,6 +35,8 @@ public sealed class Site : IAsyncLifetime
             return;
         }
         await Start();
+        // Not a measure of speed: a busy machine is waited for.
+        Assertions.SetDefaultExpectTimeout(60_000);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = chromium, Args = ["--no-sandbox", "--enable-unsafe-swiftshader"] });
     }

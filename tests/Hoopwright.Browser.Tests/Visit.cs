@@ -23,6 +23,36 @@ internal static class Visit
         return page;
     }
 
+    /// <summary>Every stage of a plan, as its address has it, with its English name.</summary>
+    public static (string Address, string Name)[] Stages { get; } =
+        [("site", "Site"), ("frame", "Frame"), ("ground", "Ground"), ("ends", "Ends"), ("cover", "Cover"), ("strength", "Strength"), ("orders", "Orders"), ("cuts", "Cuts"), ("packet", "Packet")];
+
+    /// <summary>A phone held upright: narrow, touched, finer dots.</summary>
+    public static BrowserNewContextOptions Phone() => new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true, DeviceScaleFactor = 2 };
+
+    /// <summary>A desktop or laptop screen.</summary>
+    public static BrowserNewContextOptions Desktop() => new() { ViewportSize = new() { Width = 1280, Height = 900 } };
+
+    /// <summary>An example of the repository.</summary>
+    public static string Example(string name) => Path.Combine(Site.Root, "examples", name + ".json");
+
+    /// <summary>Opens a plan file by the picker and waits for its page.</summary>
+    public static async Task ImportAsync(IPage page, string file)
+    {
+        await page.Locator(".file input").SetInputFilesAsync(file);
+        await page.Locator(".questions h2").WaitForAsync();
+    }
+
+    /// <summary>The text of a file that a click saves.</summary>
+    public static async Task<string> SavedAsync(IPage page, ILocator button)
+    {
+        IDownload download = await page.RunAndWaitForDownloadAsync(() => button.ClickAsync());
+        return File.ReadAllText(await download.PathAsync());
+    }
+
+    /// <summary>The path of the field that has the keyboard; empty when none has.</summary>
+    public static Task<string> FocusedPathAsync(IPage page) => page.EvaluateAsync<string>("document.activeElement?.closest('[data-path]')?.dataset.path ?? ''");
+
     /// <summary>Opens the bundled example and waits for its drawing.</summary>
     public static async Task ExampleAsync(IPage page)
     {
@@ -34,7 +64,7 @@ internal static class Visit
     public static async Task SettledAsync(IPage page)
     {
         await page.Locator(".band[aria-busy='false']").WaitForAsync();
-        await page.Locator(".band dd.stands, .band dd.marginal, .band dd.doesNotStand").First.WaitForAsync();
+        await page.Locator(".band dd.stands, .band dd.marginal, .band dd.doesNotStand, .band dd.notJudged, .band dd.nothingEntered").First.WaitForAsync();
     }
 
     /// <summary>Goes to a stage by the tunnel of bays.</summary>

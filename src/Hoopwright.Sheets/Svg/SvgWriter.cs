@@ -14,22 +14,23 @@ public static class SvgWriter
     /// <summary>The picture as SVG text, UTF-8 when saved, lines ending in \n.</summary>
     /// <param name="drawing">What to write.</param>
     /// <param name="withFont">False leaves the lettering out, for a page that carries the face itself.</param>
-    public static string Write(Drawing drawing, bool withFont = true)
+    /// <param name="idPrefix">Goes before every id, so that several drawings can stand in one page.</param>
+    public static string Write(Drawing drawing, bool withFont = true, string idPrefix = "")
     {
         StringBuilder svg = new();
         string width = Mm(drawing.WidthMm), height = Mm(drawing.HeightMm);
         svg.Append(CultureInfo.InvariantCulture, $"""
             <?xml version="1.0" encoding="UTF-8"?>
-            <svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" aria-labelledby="title desc">
-            <title id="title">{Escaped(drawing.Title)}</title>
-            <desc id="desc">{Escaped(drawing.Description)}</desc>
+            <svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" aria-labelledby="{idPrefix}title {idPrefix}desc">
+            <title id="{idPrefix}title">{Escaped(drawing.Title)}</title>
+            <desc id="{idPrefix}desc">{Escaped(drawing.Description)}</desc>
 
             """);
         Style(svg, drawing, withFont);
         svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width}\" height=\"{height}\" fill=\"{InkColour.Of(Ink.Paper).Hex}\"/>\n");
         foreach (IGrouping<(bool IsText, string Layer), Mark> layer in drawing.Marks.GroupBy(mark => (mark is TextMark, mark.Layer)))
         {
-            string id = (layer.Key.IsText ? "text-" : "lines-") + string.Concat(layer.Key.Layer.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+            string id = idPrefix + (layer.Key.IsText ? "text-" : "lines-") + string.Concat(layer.Key.Layer.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
             svg.Append(CultureInfo.InvariantCulture, $"<g id=\"{id}\" data-layer=\"{Escaped(layer.Key.Layer)}\">\n");
             foreach (Mark mark in layer)
                 Write(svg, mark);

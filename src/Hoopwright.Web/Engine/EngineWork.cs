@@ -167,7 +167,7 @@ public static class EngineWork
     private static void WriteDrawing(Utf8JsonWriter json, FigureOffer offer)
     {
         Drawing drawing = offer.Draw();
-        string svg = SvgWriter.Write(drawing, withFont: false);
+        string svg = SvgWriter.Write(drawing, withFont: false, idPrefix: "drawing-" + offer.Name + "-");
         json.WriteStartObject();
         json.WriteString("name", offer.Name);
         json.WriteString("title", drawing.Title);

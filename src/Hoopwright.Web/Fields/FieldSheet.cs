@@ -1,6 +1,9 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Hoopwright.Plans;
+using Hoopwright.Web.State;
 
 namespace Hoopwright.Web.Fields;
 
@@ -10,7 +13,13 @@ namespace Hoopwright.Web.Fields;
 /// </summary>
 public sealed class FieldSheet
 {
-    private FieldSheet(ImmutableArray<Field> fields) => Fields = fields;
+    private readonly FrozenSet<string> patterns;
+
+    private FieldSheet(ImmutableArray<Field> fields)
+    {
+        Fields = fields;
+        patterns = fields.Where(field => Stage.All.Any(stage => stage.Sections.Contains(field.Name))).SelectMany(Patterns).ToFrozenSet(StringComparer.Ordinal);
+    }
 
     /// <summary>The fields and groups of the plan itself, in the order a builder meets them.</summary>
     public ImmutableArray<Field> Fields { get; }
@@ -27,6 +36,26 @@ public sealed class FieldSheet
 
     /// <summary>Every field that is no group, with its path.</summary>
     public IEnumerable<Field> Leaves() => Fields.SelectMany(Leaves);
+
+    /// <summary>
+    /// Where something found at a path stands on the page: the field itself, or the nearest group that the page asks for
+    /// when the plan has no such field; empty when there is none.
+    /// </summary>
+    /// <param name="path">A path of the plan.</param>
+    /// <param name="plan">The plan, so that no item is named that it does not have.</param>
+    public string PlaceOf(string path, JsonNode plan)
+    {
+        while (path.Length > 0)
+        {
+            if (patterns.Contains(PlanPath.Pattern(path)) && (!path.EndsWith(']') || PlanPath.At(plan, path) is not null)) return path;
+            path = path[..Math.Max(0, path.LastIndexOfAny(['.', '[']))];
+        }
+        return path;
+    }
+
+    private static IEnumerable<string> Patterns(Field field) => field.Kind is FieldKind.Groups or FieldKind.Values
+        ? [field.Path, field.Path + "[]", .. field.Fields.SelectMany(Patterns)]
+        : [field.Path, .. field.Fields.SelectMany(Patterns)];
 
     private static IEnumerable<Field> Leaves(Field field) => field.Fields.IsEmpty ? [field] : field.Fields.SelectMany(Leaves);
 

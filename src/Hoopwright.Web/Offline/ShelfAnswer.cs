@@ -6,7 +6,7 @@ public sealed record ShelfAnswer
     /// <summary>True when it did what was asked.</summary>
     public bool Ok { get; init; }
 
-    /// <summary>full when there is no room left, failed for anything else; null when all is well.</summary>
+    /// <summary>full when there is no room left, gone when the plan is no longer there, newer, blocked or refused as in <see cref="ShelfState"/>, failed for anything else; null when all is well.</summary>
     public string? Fault { get; init; }
 
     /// <summary>What the browser said.</summary>
@@ -17,6 +17,9 @@ public sealed record ShelfAnswer
 
     /// <summary>False when the stored text is no plan.</summary>
     public bool Sound { get; init; } = true;
+
+    /// <summary>What the plan is called; may be empty.</summary>
+    public string Name { get; init; } = "";
 
     /// <summary>The plan as text.</summary>
     public string Document { get; init; } = "";

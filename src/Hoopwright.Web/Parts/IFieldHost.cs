@@ -18,7 +18,7 @@ public interface IFieldHost
     /// <summary>The keyboard is on a field.</summary>
     Task Focused(string path);
 
-    /// <summary>What was found at exactly this path.</summary>
+    /// <summary>What was found at this path, or below it where the page has no field of its own.</summary>
     IEnumerable<Finding> FindingsAt(string path);
 
     /// <summary>True when an error was found at a path or below it.</summary>

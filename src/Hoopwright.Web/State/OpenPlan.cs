@@ -7,7 +7,8 @@ namespace Hoopwright.Web.State;
 /// <param name="shelf">Where it is kept.</param>
 public sealed class OpenPlan(IShelf shelf) : IDisposable
 {
-    private bool watching;
+    private readonly List<(string Path, JsonNode? Value)> unkept = [];
+    private bool watching, isNowhere, isCatchingUp;
 
     /// <summary>Something of the plan changed.</summary>
     public event Action? Changed;
@@ -30,6 +31,21 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     /// <summary>What went wrong when the last change was kept; null when all is well.</summary>
     public ShelfAnswer? Fault { get; private set; }
 
+    /// <summary>What the shelf answered when the plan last asked for could not be opened; null when it could.</summary>
+    public ShelfAnswer? Refused { get; private set; }
+
+    /// <summary>Opens a plan that the shelf could not take; it holds on this page only.</summary>
+    /// <param name="id">Its identity.</param>
+    /// <param name="document">Its text.</param>
+    /// <param name="answer">What the shelf said.</param>
+    public void Begin(string id, string document, ShelfAnswer answer)
+    {
+        Id = id;
+        unkept.Clear();
+        Take(new ShelfAnswer { Document = document });
+        (Fault, isNowhere) = (answer, true);
+    }
+
     /// <summary>Opens a plan; false when there is none or its text is broken.</summary>
     /// <param name="id">Its identity.</param>
     public async Task<bool> OpenAsync(string id)
@@ -39,13 +55,13 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
             watching = true;
             shelf.ChangedElsewhere += Follow;
         }
+        if (Id == id && Fault is not null) return true;
         ShelfAnswer answer = await shelf.LoadAsync(id);
-        if (!answer.Ok || !answer.Found || !answer.Sound)
-        {
-            Fault = answer.Ok ? null : answer;
-            return false;
-        }
+        Refused = answer.Ok && answer.Found && answer.Sound ? null : answer;
+        if (Refused is not null) return false;
         Id = id;
+        isNowhere = false;
+        unkept.Clear();
         Take(answer);
         return true;
     }
@@ -55,8 +71,14 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     /// <param name="value">The value; null leaves the field out.</param>
     public async Task SetAsync(string path, JsonNode? value)
     {
+        if (Fault is not null)
+        {
+            KeepHere(path, value, Fault);
+            await CatchUpAsync();
+            return;
+        }
         ShelfAnswer answer = await shelf.ChangeAsync(Id, path, value?.ToJsonString());
-        if (answer.Ok && answer.Found) Take(answer);
+        if (answer.Ok) Take(answer);
         else KeepHere(path, value, answer);
     }
 
@@ -70,6 +92,38 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => shelf.ChangedElsewhere -= Follow;
+
+    // Tries again to put on the shelf what only this page holds, in the order it was entered.
+    private async Task CatchUpAsync()
+    {
+        if (isCatchingUp) return;
+        isCatchingUp = true;
+        ShelfAnswer answer = new() { Ok = true };
+        if (isNowhere)
+        {
+            int sent = unkept.Count;
+            answer = await shelf.AddAsync(Id, PlanPath.TextAt(Root, "name"), Document);
+            if (answer.Ok)
+            {
+                unkept.RemoveRange(0, sent);
+                isNowhere = false;
+                answer = await shelf.LoadAsync(Id);
+            }
+        }
+        while (answer.Ok && unkept.Count > 0)
+        {
+            (string path, JsonNode? value) = unkept[0];
+            answer = await shelf.ChangeAsync(Id, path, value?.ToJsonString());
+            if (answer.Ok) unkept.RemoveAt(0);
+        }
+        isCatchingUp = false;
+        if (answer.Ok) Take(answer);
+        else
+        {
+            Fault = answer;
+            Changed?.Invoke();
+        }
+    }
 
     private async Task<string?> TurnAsync(bool back)
     {
@@ -87,7 +141,7 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     {
         Fault = null;
         Document = answer.Document;
-        Root = JsonNode.Parse(Document) ?? new JsonObject();
+        Root = PlanText.Tree(Document);
         CanUndo = answer.At > 0;
         CanRedo = answer.At < answer.Of;
         Changed?.Invoke();
@@ -97,6 +151,8 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     private void KeepHere(string path, JsonNode? value, ShelfAnswer answer)
     {
         Fault = answer;
+        CanUndo = CanRedo = false;
+        unkept.Add((path, value));
         JsonNode root = Root.DeepClone();
         Place(root, path, value?.DeepClone());
         Root = root;

@@ -34,6 +34,23 @@ public sealed class PageScript(IJSRuntime js)
     public async Task WatchLayersAsync<T>(ElementReference host, DotNetObjectReference<T> page)
         where T : class => await (await Module()).InvokeVoidAsync("watchLayers", host, page);
 
+    /// <summary>Tells a component when a drawing is touched on a narrow screen, by its method Touched.</summary>
+    public async Task WatchTouchAsync<T>(ElementReference host, DotNetObjectReference<T> page)
+        where T : class => await (await Module()).InvokeVoidAsync("watchTouch", host, page);
+
+    /// <summary>Puts the keyboard on the heading of the stage in sight.</summary>
+    public async Task FocusHeadingAsync() => await (await Module()).InvokeVoidAsync("focusHeading");
+
+    /// <summary>Brings the chosen stage and drawing into sight in their rows.</summary>
+    public async Task SettleRowsAsync() => await (await Module()).InvokeVoidAsync("settleRows");
+
+    /// <summary>Shows a dialog over the whole screen; its component is told by its method Closed when it is left.</summary>
+    public async Task OpenDialogAsync<T>(ElementReference dialog, DotNetObjectReference<T> page)
+        where T : class => await (await Module()).InvokeVoidAsync("openDialog", dialog, page);
+
+    /// <summary>Closes a dialog.</summary>
+    public async Task CloseDialogAsync(ElementReference dialog) => await (await Module()).InvokeVoidAsync("closeDialog", dialog);
+
     /// <summary>Puts the keyboard on the field of a path; false when there is none on the page.</summary>
     public async Task<bool> FocusFieldAsync(string path) => await (await Module()).InvokeAsync<bool>("focusField", path);
 

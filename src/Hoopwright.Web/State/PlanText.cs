@@ -22,6 +22,29 @@ public static class PlanText
         }
     }
 
+    /// <summary>A plan's text as a tree to look values up in. Where a field stands twice the last one counts, as in the browser.</summary>
+    /// <param name="document">The text.</param>
+    public static JsonNode Tree(string document)
+    {
+        using JsonDocument parsed = JsonDocument.Parse(document);
+        return Tree(parsed.RootElement) ?? new JsonObject();
+    }
+
+    private static JsonNode? Tree(JsonElement element)
+    {
+        switch (element.ValueKind)
+        {
+            case JsonValueKind.Object:
+                JsonObject group = [];
+                foreach (JsonProperty field in element.EnumerateObject()) group[field.Name] = Tree(field.Value);
+                return group;
+            case JsonValueKind.Array:
+                return new JsonArray([.. element.EnumerateArray().Select(Tree)]);
+            default:
+                return element.ValueKind == JsonValueKind.Null ? null : JsonValue.Create(element.Clone());
+        }
+    }
+
     /// <summary>A file's name from a plan's name.</summary>
     /// <param name="name">What the plan is called; may be empty.</param>
     /// <param name="ending">Without the dot.</param>

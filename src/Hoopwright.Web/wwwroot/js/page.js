@@ -32,17 +32,44 @@ export function highlight(host, layers) {
   for (const group of host.querySelectorAll('[data-layer]')) group.classList.toggle('lit', layers.includes(group.dataset.layer));
 }
 
+// Shows a dialog over the whole screen until it is closed, by its button or the Escape key.
+export function openDialog(dialog, page) {
+  dialog.addEventListener('close', () => page.invokeMethodAsync('Closed'), { once: true });
+  dialog.showModal();
+}
+
+export const closeDialog = dialog => dialog.close();
+
+// Puts the keyboard, and the voice of a screen reader, on the heading of a stage that was just chosen.
+export const focusHeading = () => document.querySelector('.questions h2')?.focus({ preventScroll: true });
+
+// Brings what is chosen in each row that scrolls sideways into sight, without moving the page.
+export function settleRows() {
+  for (const chosen of document.querySelectorAll('.bays [aria-current="page"], .tabs [aria-pressed="true"]')) {
+    const row = chosen.parentElement, [outer, inner] = [row.getBoundingClientRect(), chosen.getBoundingClientRect()];
+    row.scrollLeft += inner.left - outer.left - (outer.width - inner.width) / 2;
+  }
+}
+
+// On a narrow screen a drawing is too small to hit its parts: a touch shows it large first.
+const narrow = matchMedia('(max-width: 61.99rem)');
+
+export function watchTouch(host, page) {
+  host.addEventListener('click', () => { if (narrow.matches) page.invokeMethodAsync('Touched'); });
+}
+
 // Tells the page which layer of a drawing was touched.
 export function watchLayers(host, page) {
   host.addEventListener('click', event => {
     const group = event.target.closest?.('[data-layer]');
-    if (group) page.invokeMethodAsync('LayerTouched', group.dataset.layer);
+    if (group && !(narrow.matches && host.classList.contains('paper'))) page.invokeMethodAsync('LayerTouched', group.dataset.layer);
   });
 }
 
 // Puts the keyboard on the field of a path, and brings it into sight.
 export function focusField(path) {
-  const field = document.querySelector(`[data-path="${CSS.escape(path)}"] input, [data-path="${CSS.escape(path)}"] select, [data-path="${CSS.escape(path)}"] textarea`);
+  const place = document.querySelector(`[data-path="${CSS.escape(path)}"]`);
+  const field = place?.querySelector('input, select, textarea') ?? place?.querySelector('button, summary');
   if (!field) return false;
   for (let box = field.closest('details'); box; box = box.parentElement?.closest('details')) box.open = true;
   field.focus({ preventScroll: true });

@@ -4,12 +4,13 @@
 const name = 'hoopwright', version = 1;
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hoopwright-plans') : null;
 const memory = { plans: new Map(), history: [] };
-let opened, why = '';
+let opened, why = '', cause = '';
 
 function open() {
   return opened ??= new Promise(resolve => {
     let request;
-    try { request = indexedDB.open(name, version); } catch (fault) { why = String(fault?.message ?? fault); resolve(null); return; }
+    const refuse = (kind, said) => { cause = kind; why = said; resolve(null); };
+    try { request = indexedDB.open(name, version); } catch (fault) { refuse('refused', String(fault?.message ?? fault)); return; }
     request.onupgradeneeded = () => {
       const database = request.result;
       database.createObjectStore('plans', { keyPath: 'id' });
@@ -19,8 +20,8 @@ function open() {
       request.result.onversionchange = () => { request.result.close(); opened = undefined; };
       resolve(request.result);
     };
-    request.onerror = () => { why = String(request.error?.message ?? 'refused'); resolve(null); };
-    request.onblocked = () => { why = 'Another tab holds an older version open; close it.'; resolve(null); };
+    request.onerror = () => refuse(request.error?.name === 'VersionError' ? 'newer' : 'refused', String(request.error?.message ?? ''));
+    request.onblocked = () => refuse('blocked', '');
   });
 }
 
@@ -28,7 +29,7 @@ export async function state() {
   const database = await open();
   let persisted = false;
   try { persisted = database && await navigator.storage?.persist?.() || false; } catch { /* only a wish */ }
-  return { keeps: !!database, persisted, why };
+  return { keeps: !!database, persisted, cause, why };
 }
 
 const done = request => new Promise((resolve, reject) => { request.onsuccess = () => resolve(request.result); request.onerror = () => reject(request.error); });
@@ -85,6 +86,9 @@ async function tried(work) {
   }
 }
 
+// The plan that is open is not on the shelf any more: removed in another tab, or the database went away under it.
+const gone = () => ({ ok: false, found: false, fault: cause || 'gone', message: why });
+
 const told = (plan, by) => channel?.postMessage({ plan, by });
 
 export const list = () => tried(async stores => ({
@@ -122,7 +126,7 @@ export async function remove(id) {
 export async function change(id, path, value, now, by) {
   const answer = await tried(async stores => {
     const plan = await stores.plan(id);
-    if (!plan) return { found: false };
+    if (!plan) return gone();
     const before = JSON.parse(plan.document);
     const section = path.split(/[.[]/)[0];
     const kept = before[section] === undefined ? null : JSON.stringify(before[section]);
@@ -151,7 +155,7 @@ export async function change(id, path, value, now, by) {
 export async function turn(id, back, now, by) {
   const answer = await tried(async stores => {
     const plan = await stores.plan(id);
-    if (!plan) return { found: false };
+    if (!plan) return gone();
     const step = await stores.step(id, back ? plan.at : plan.at + 1);
     if (!step || (!back && plan.at >= plan.of)) return { found: true, ...view(plan) };
     const document = JSON.parse(plan.document), value = back ? step.before : step.after;

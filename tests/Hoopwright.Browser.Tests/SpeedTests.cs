@@ -1,0 +1,129 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Hoopwright.Browser.Tests;
+
+/// <summary>
+/// How long people wait. The times are reported, and written to docs/app.md with HOOPWRIGHT_PICTURES set; only what cannot
+/// hang on how busy the machine is makes a test fail: bytes, and which of two times is longer.
+/// </summary>
+public sealed partial class SpeedTests(Site site, ITestOutputHelper output)
+{
+    private const double MostBytes = 6e6;
+
+    [Fact]
+    public async Task Waiting_times_are_known_and_the_transfer_is_small()
+    {
+        await using IBrowserContext visitor = await site.NewVisitorAsync();
+        IPage page = await visitor.NewPageAsync();
+        page.SetDefaultTimeout(120_000);
+        ICDPSession network = await visitor.NewCDPSessionAsync(page);
+        double bytes = 0;
+        network.Event("Network.loadingFinished").OnEvent += (_, told) => bytes += told!.Value.GetProperty("encodedDataLength").GetDouble();
+        await SlowAsync(network);
+        Stopwatch watch = Stopwatch.StartNew();
+        await page.GotoAsync("/", new() { WaitUntil = WaitUntilState.Commit });
+        await page.Locator(".ways button").First.WaitForAsync();
+        (double first, double firstBytes) = (watch.Elapsed.TotalSeconds, bytes);
+        await Visit.KeptAsync(page);
+        await page.CloseAsync();
+
+        page = await visitor.NewPageAsync();
+        page.SetDefaultTimeout(120_000);
+        network = await visitor.NewCDPSessionAsync(page);
+        await SlowAsync(network);
+        watch.Restart();
+        await page.GotoAsync("/", new() { WaitUntil = WaitUntilState.Commit });
+        await page.Locator(".ways button").First.WaitForAsync();
+        double repeat = watch.Elapsed.TotalSeconds;
+
+        watch.Restart();
+        await Visit.ExampleAsync(page);
+        double drawing = watch.Elapsed.TotalSeconds;
+        await Visit.SettledAsync(page);
+        double whole = watch.Elapsed.TotalSeconds;
+        await Visit.StageAsync(page, "Frame");
+        double[] keys = [.. (await page.EvaluateAsync<double[]>(TypeAsync)).Order()];
+        (double median, double nearlyAll) = (keys[keys.Length / 2], keys[(int)(keys.Length * .95)]);
+        await Visit.SettledAsync(page);
+        await Visit.StageAsync(page, "Packet");
+        await Visit.SettledAsync(page);
+        watch.Restart();
+        await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "PDF" }).ClickAsync());
+        double packet = watch.Elapsed.TotalSeconds;
+        double everything = EverythingBytes();
+
+        string[] rows =
+        [
+            Row("first visit, 1.6 Mbit/s and 150 ms: a screen to work with", first, "s"),
+            Row("the same, sent over the network until then", firstBytes / 1e6, "MB"),
+            Row("everything that is kept on the device for work without a network, as sent", everything / 1e6, "MB"),
+            Row("visit after that, same network", repeat, "s"),
+            Row("from the example's button to its drawing", drawing, "s"),
+            Row("from the example's button to complete results", whole, "s"),
+            Row("keystroke to changed drawing, median", median, "ms"),
+            Row("keystroke to changed drawing, 19 of 20 within", nearlyAll, "ms"),
+            Row("packet as PDF, complete", packet, "s"),
+        ];
+        string table = string.Join('\n', ["| what | measured |", "|---|---|", .. rows]);
+        output.WriteLine(table);
+        if (Environment.GetEnvironmentVariable("HOOPWRIGHT_PICTURES") is { Length: > 0 }) Write(table);
+        Assert.InRange(firstBytes, 1, MostBytes);
+        Assert.InRange(everything, firstBytes / 2, MostBytes);
+        Assert.True(repeat < first, $"The second visit took {repeat:0.0} s, the first {first:0.0} s.");
+        Assert.True(median / 1000 < whole, $"A keystroke took {median:0} ms, everything {whole:0.0} s.");
+    }
+
+    private static async Task SlowAsync(ICDPSession network)
+    {
+        await network.SendAsync("Network.enable");
+        await network.SendAsync("Network.emulateNetworkConditions", new Dictionary<string, object> { ["offline"] = false, ["latency"] = 150, ["downloadThroughput"] = 1.6e6 / 8, ["uploadThroughput"] = .75e6 / 8 });
+    }
+
+    // What the service worker fetches: each file as the server sends it, compressed where it was compressed.
+    private static double EverythingBytes()
+    {
+        string folder = Path.Combine(Site.Root, "src", "Hoopwright.Server", "obj", "app", "wwwroot");
+        string listed = File.ReadAllText(Path.Combine(folder, "service-worker-assets.js"));
+        return Url().Matches(listed).Select(match => Path.Combine(folder, match.Groups[1].Value))
+            .Where(file => File.Exists(file) && Path.GetExtension(file) is not (".br" or ".gz"))
+            .Sum(file => new FileInfo(File.Exists(file + ".br") ? file + ".br" : file).Length);
+    }
+
+    private static void Write(string table)
+    {
+        const string From = "<!-- speeds -->\n", To = "\n<!-- /speeds -->";
+        string file = Path.Combine(Site.Root, "docs", "app.md"), text = File.ReadAllText(file);
+        int start = text.IndexOf(From, StringComparison.Ordinal) + From.Length, end = text.IndexOf(To, StringComparison.Ordinal);
+        Assert.True(start >= From.Length && end >= start, "docs/app.md has no place for the speeds.");
+        File.WriteAllText(file, text[..start] + table + text[end..]);
+    }
+
+    private static string Row(string what, double value, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"| {what} | {(unit == "ms" ? value.ToString("0", CultureInfo.InvariantCulture) : value.ToString("0.0", CultureInfo.InvariantCulture))} {unit} |");
+
+    [GeneratedRegex("\"url\": ?\"([^\"]+)\"")]
+    private static partial Regex Url();
+
+    // Another height at the peak, 40 times; each time until the drawing has changed and was painted.
+    private const string TypeAsync = """
+        async () => {
+          const field = document.querySelector("[data-path='frame.bow.peakHeight'] input"), paper = document.querySelector('.paper'), times = [];
+          field.focus();
+          for (let at = 0; at < 40; at++) {
+            const start = performance.now();
+            const changed = new Promise(done => {
+              const watch = new MutationObserver(() => { watch.disconnect(); requestAnimationFrame(() => setTimeout(() => done(performance.now() - start))); });
+              watch.observe(paper, { childList: true, subtree: true });
+            });
+            field.value = `12' ${at % 11 + 1}"`;
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+            times.push(await changed);
+            await new Promise(go => setTimeout(go, 60));
+          }
+          return times;
+        }
+        """;
+}
