@@ -1,33 +1,82 @@
 using System.Diagnostics;
 using System.Globalization;
 using Hoopwright.Cutting;
+using Hoopwright.Reference.Tests.Cutting;
 
 namespace Hoopwright.Bench.Cutting;
 
-/// <summary>The table of docs/cutting.md.</summary>
+/// <summary>
+/// The table of docs/cutting.md: each class of instances solved here and by an OR-Tools model in the same run, one after the
+/// other on one thread, times in seconds of processor so that other work on the machine does not count.
+/// </summary>
 internal static class CuttingTable
 {
-    public static int Print(string[] args, TextWriter to)
+    private const int MostMilliseconds = 6_000;
+    private const int LongestArcFlow = 1000;
+    private static readonly CutEffort Effort = new(8_000_000_000);
+
+    /// <summary>Prints the rows of some classes; of all when none is named.</summary>
+    public static int Print(string[] classes, TextWriter to)
     {
-        bool leftovers = args[0] == "leftovers";
-        int from = int.Parse(args[1], CultureInfo.InvariantCulture), end = int.Parse(args[2], CultureInfo.InvariantCulture);
-        Cutter.Solve(PracticalOrders.Of(0, leftovers));
-        var times = new List<double>();
-        for (var seed = from; seed < end; seed++)
+        to.WriteLine("| class | instances | proven | median s | worst s | total s | OR-Tools proven | median s | worst s | total s |");
+        to.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
+        // Both sides have run once before they are measured.
+        _ = Measured(PracticalOrders.Of(-1, leftovers: false), CutEffort.Usual);
+        foreach (var (name, effort, jobs) in Classes())
         {
-            var job = PracticalOrders.Of(seed, leftovers);
-            var cpu = Process.GetCurrentProcess().TotalProcessorTime;
-            var clock = Stopwatch.StartNew();
-            var plan = Cutter.Solve(job);
-            var wall = clock.Elapsed.TotalSeconds;
-            var used = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
-            times.Add(used);
-            if (used > 0.3 || !plan.Proven || wall > 1)
-                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{seed} cpu {used:0.000} wall {wall:0.000} proven {plan.Proven} cost {plan.Cost} bound {plan.LowerBound} {plan.Method} stock {job.Stock.Length} lengths {job.Pieces.Length} pieces {job.Pieces.Sum(piece => piece.Count)}"));
+            if (classes.Length == 0 || classes.Contains(name, StringComparer.Ordinal))
+                Row(name, [.. jobs.Select(job => (job.Name, Measured(job.Job, effort)))], to);
         }
 
-        times.Sort();
-        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"median {times[times.Count / 2]:0.0000} p90 {times[times.Count * 9 / 10]:0.000} p99 {times[times.Count * 99 / 100]:0.000} worst {times[^1]:0.000}"));
         return 0;
     }
+
+    private static IEnumerable<(string Name, CutEffort Effort, IEnumerable<(string Name, UnitlessCutJob Job)> Jobs)> Classes()
+    {
+        yield return ("practical", CutEffort.Usual, Enumerable.Range(0, 500).Select(seed => ($"practical-{seed}", PracticalOrders.Of(seed, leftovers: false))));
+        yield return ("practical, leftovers", CutEffort.Usual, Enumerable.Range(0, 500).Select(seed => ($"leftovers-{seed}", PracticalOrders.Of(seed, leftovers: true))));
+        yield return ("orders", Effort, CuttingData.Optima("orders").Select(entry => (Path.GetFileNameWithoutExtension(entry.File), CuttingData.ReadOrder(entry.File))));
+        foreach (var family in CuttingData.Optima("csp").GroupBy(entry => entry.Row["family"]))
+            yield return (family.Key, Effort, family.Select(entry => (entry.Row["instance"], CuttingData.ReadOneLength(entry.File))));
+        yield return ("vs", Effort, CuttingData.Optima("vs").Select(entry => (entry.Row["instance"], CuttingData.ReadSeveralLengths(entry.File))));
+    }
+
+    private static Outcome Measured(UnitlessCutJob job, CutEffort effort)
+    {
+        var (plan, seconds) = Timed(() => Cutter.Solve(job, effort));
+        var (outside, outsideSeconds) = Timed(() => GapPatternModel.LeastCost(job, MostMilliseconds) ?? (SuitsArcFlow(job) ? ArcFlowModel.LeastCost(job, MostMilliseconds) : null));
+        return new Outcome(plan, seconds, outside, outsideSeconds);
+    }
+
+    private static bool SuitsArcFlow(UnitlessCutJob job) =>
+        job.Leftover is null && job.Stock.All(bar => bar.Limit is null && bar.Length <= LongestArcFlow);
+
+    private static (T Value, double Seconds) Timed<T>(Func<T> work)
+    {
+        using var process = Process.GetCurrentProcess();
+        var before = process.TotalProcessorTime;
+        var value = work();
+        process.Refresh();
+        return (value, (process.TotalProcessorTime - before).TotalSeconds);
+    }
+
+    private static void Row(string name, List<(string Name, Outcome Outcome)> all, TextWriter to)
+    {
+        double[] here = [.. all.Select(each => each.Outcome.Seconds).Order()], outside = [.. all.Select(each => each.Outcome.OutsideSeconds).Order()];
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"| {name} | {all.Count} | {all.Count(each => each.Outcome.Plan.Proven)} | {here[here.Length / 2]:0.000} | {here[^1]:0.00} | {here.Sum():0.0} | {all.Count(each => each.Outcome.Outside is not null)} | {outside[outside.Length / 2]:0.000} | {outside[^1]:0.00} | {outside.Sum():0.0} |"));
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  99th percentile {here[here.Length * 99 / 100]:0.000} s; compared {all.Count(each => each.Outcome.Outside is not null)}; not proven here:"));
+        foreach (var (instance, outcome) in all)
+        {
+            if (!outcome.Plan.Proven)
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"    {instance}: {outcome.Plan.Cost}, bound {outcome.Plan.LowerBound}, outside {outcome.Outside}, {outcome.Seconds:0.00} s"));
+            if (outcome.Outside is { } least && (outcome.Plan.LowerBound > least || (outcome.Plan.Proven && outcome.Plan.Cost != least) || outcome.Plan.Cost < least))
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"    DIFFERS {instance}: {outcome.Plan.Cost}, bound {outcome.Plan.LowerBound}, outside {least}"));
+        }
+
+        to.Flush();
+    }
+
+    /// <summary>What both sides found, and the processor seconds they took; <c>Outside</c> is null where it proved nothing in time.</summary>
+    private sealed record Outcome(UnitlessCutPlan Plan, double Seconds, decimal? Outside, double OutsideSeconds);
 }

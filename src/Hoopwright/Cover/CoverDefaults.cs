@@ -66,6 +66,8 @@ internal static class CoverDefaults
 
     internal static Usual<bool> SlitFilm { get; } = new(true, "Narrow pieces may be cut side by side by slitting the film lengthwise.", Citation.CommonPractice);
 
+    internal static Usual<bool> TurnFilm { get; } = new(false, "Pieces of film are cut with their length along the roll, so that all are pulled the same way of the film.", Citation.CommonPractice);
+
     /// <summary>The least tail of a roof sheet with which hands can still pull it down; a limit for a warning, not a rule of the plan.</summary>
     internal static Length LeastSideAllowance { get; } = Length.FromInches(12);
 }

@@ -9,12 +9,13 @@ internal sealed class PoolSearch
     private const int CutRounds = 12;
     private const int QuickNodes = 60;
     private const int QuickNodesPerLength = 3;
+    private const double WorthNarrowing = 0.8;
     private const double PenaltyRange = 1e7;
     private readonly CutProblem _problem;
     private readonly long _scale;
     private readonly PossibleCosts _costs;
     private readonly WorkMeter _meter;
-    private readonly List<Pattern> _pool;
+    private List<Pattern> _pool;
     private SortedSet<int> _working = [];
     private long _undecided = long.MaxValue;
 
@@ -57,6 +58,12 @@ internal sealed class PoolSearch
 
             if (node.Bound >= best.Cost)
                 continue;
+            if (node.Depth == 0 && Narrowed(programme, best.Cost))
+            {
+                open.Push(new SearchNode([], [], node.Bound, 0));
+                continue;
+            }
+
             var solution = programme.Solution();
             if (programme.MissesRows || Choose(node, programme, solution) is not { } branch)
             {
@@ -74,6 +81,21 @@ internal sealed class PoolSearch
 
         BranchChoice? Choose(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution) =>
             quickNodes > 0 ? BranchChoices.Quick(_problem, _pool, solution) : Branch(node, programme, solution, best.Cost);
+    }
+
+    /// <summary>
+    /// Drops the patterns that cost more above the prices of the whole programme than a cheaper plan has to spare; true when
+    /// that makes the pool much smaller, so that it is worth starting again with what is left.
+    /// </summary>
+    private bool Narrowed(SearchProgramme programme, long ceiling)
+    {
+        var spare = ((Int128)(ceiling - 1) * programme.Scale) - programme.ScaledBound;
+        var left = programme.Excess.Count(excess => excess <= spare);
+        if (left > _pool.Count * WorthNarrowing)
+            return false;
+        _working = [];
+        _pool = [.. _pool.Where((_, index) => programme.Excess[index] <= spare)];
+        return true;
     }
 
     private double Penalty => 2.0 * (1 + _problem.Bars.Max(bar => bar.Price));

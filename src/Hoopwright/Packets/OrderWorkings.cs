@@ -37,7 +37,7 @@ internal static class OrderWorkings
         Workings.Of("cover.film.rolls[*].levels[*].pieces[*].along", "length to cut", Geometry, [], []),
         Workings.Of("cover.film.boughtArea", "width × length of the rolls that are bought", Geometry, [], []),
         Workings.Of("cover.film.cost", "price of the rolls that are bought", Geometry, [], ["cover.rolls"]),
-        Workings.Of("cover.film.lowerBound", "what no choice of rolls can beat, from the search over all of them", Geometry, [], ["cover.slitFilm"]),
+        Workings.Of("cover.film.lowerBound", "what no choice of rolls can beat, from the search over all of them", Geometry, [], ["cover.slitFilm", "cover.turnFilm"]),
 
         // Takeoff.
         Workings.Of("takeoff[*].quantity", "sum of the parts below, each by its own rule", Practice, [], []),

@@ -122,4 +122,8 @@ public sealed record Cover : PlanSection
     /// <summary>True when narrow pieces may be cut side by side by slitting the film lengthwise.</summary>
     [Description("True when narrow pieces may be cut side by side by slitting the film lengthwise.")]
     public bool? SlitFilm { get; init; }
+
+    /// <summary>True when pieces may be cut with their length across the roll, where that takes less film.</summary>
+    [Description("True when pieces may be cut with their length across the roll, where that takes less film.")]
+    public bool? TurnFilm { get; init; }
 }

@@ -58,5 +58,6 @@ internal static class CoverFormats
             "ropeAllowance", PlanQuantities.Length.Within("0 ft", "100 ft", "0 m", "30 m"),
             cover => cover.RopeAllowance, (cover, value) => cover with { RopeAllowance = value }),
         Quantity<Cover, Length>("tapePerPoint", Allowance, cover => cover.TapePerPoint, (cover, value) => cover with { TapePerPoint = value }),
-        YesNo<Cover>("slitFilm", cover => cover.SlitFilm, (cover, value) => cover with { SlitFilm = value }));
+        YesNo<Cover>("slitFilm", cover => cover.SlitFilm, (cover, value) => cover with { SlitFilm = value }),
+        YesNo<Cover>("turnFilm", cover => cover.TurnFilm, (cover, value) => cover with { TurnFilm = value }));
 }

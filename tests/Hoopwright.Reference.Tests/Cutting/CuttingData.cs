@@ -11,15 +11,13 @@ namespace Hoopwright.Reference.Tests.Cutting;
 /// </summary>
 internal static class CuttingData
 {
-    /// <summary>The folder, or a skipped test where it is not there.</summary>
+    /// <summary>The folder; where it is not there, an exception that skips a test.</summary>
     public static string Folder(string set)
     {
         var given = Environment.GetEnvironmentVariable("HOOPWRIGHT_SHARED");
         var candidates = given is not null ? [given] : Above(AppContext.BaseDirectory).Select(folder => Path.Combine(folder, "shared"));
         var found = candidates.Select(folder => Path.Combine(folder, "data", "cutting", set)).FirstOrDefault(Directory.Exists);
-        if (found is null)
-            Assert.Skip("The published cutting instances are not on this machine; set HOOPWRIGHT_SHARED to the folder that holds data/cutting.");
-        return found;
+        return found ?? throw new DirectoryNotFoundException("The published cutting instances are not on this machine; set HOOPWRIGHT_SHARED to the folder that holds data/cutting.");
     }
 
     /// <summary>The rows of a set's table of optima: instance file under the set, and the row's cells by column name.</summary>
@@ -31,7 +29,7 @@ internal static class CuttingData
         foreach (var line in lines.Skip(1))
         {
             var row = names.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second);
-            yield return (Path.Combine(folder, "..", row["file"]), row);
+            yield return (Path.Combine(Folder(""), row["file"]), row);
         }
     }
 

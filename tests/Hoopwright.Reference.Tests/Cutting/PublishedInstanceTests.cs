@@ -14,7 +14,7 @@ public sealed class PublishedInstanceTests
     // Recorded as best known and not as optimal, by two methods that stopped at a gap.
     private static readonly string[] OpenInTheRecord = ["order-05", "order-25"];
 
-    [Fact]
+    [Fact(SkipExceptions = [typeof(DirectoryNotFoundException)])]
     public void Orders_reach_the_known_optimum_and_all_but_one_are_proven()
     {
         var open = new List<string>();
@@ -35,7 +35,7 @@ public sealed class PublishedInstanceTests
         Assert.Empty(open.Except(["order-25"]));
     }
 
-    [Theory]
+    [Theory(SkipExceptions = [typeof(DirectoryNotFoundException)])]
     [InlineData("falkenauer_u")]
     [InlineData("scholl_1")]
     [InlineData("schwerin_1")]
@@ -47,7 +47,7 @@ public sealed class PublishedInstanceTests
             CheckProven(file, row);
     }
 
-    [Theory]
+    [Theory(SkipExceptions = [typeof(DirectoryNotFoundException)])]
     [InlineData("Falkenauer_t60_12", "triplets: every bar is filled exactly")]
     [InlineData("Falkenauer_t120_00", "triplets: every bar is filled exactly")]
     [InlineData("Hard28_BPP640", "very hard")]

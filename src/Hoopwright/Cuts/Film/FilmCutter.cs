@@ -23,7 +23,8 @@ public static class FilmCutter
     {
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
         ImmutableArray<RollOffer> offers = RollOffers.Of(plan, answers, found);
-        ImmutableArray<CoverPiece> fitting = [.. cover.Pieces.Where(piece => FitsSome(piece, offers))];
+        bool turn = answers.Take("cover.turnFilm", CoverDefaults.TurnFilm, plan.Cover.TurnFilm);
+        ImmutableArray<CoverPiece> fitting = [.. cover.Pieces.Where(piece => FitsSome(piece, offers, turn))];
         foreach (CoverPiece piece in cover.Pieces.Except(fitting)) found.Add(NoRoll(piece, answers.Units));
 
         RollRank rank = offers.All(offer => offer.Price is not null) ? RollRank.Price : RollRank.Area;
@@ -36,8 +37,8 @@ public static class FilmCutter
         bool slit = answers.Take("cover.slitFilm", CoverDefaults.SlitFilm, plan.Cover.SlitFilm);
         ImmutableArray<SearchOffer> searched = [.. offers.Select(offer => Searched(offer, rank))];
         ImmutableArray<FilmPieceCopy> copies = Copies(fitting);
-        ImmutableArray<FilmSize> sizes = SizesOf(copies);
-        (ImmutableArray<SizedRoll> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, slit, MostWork);
+        ImmutableArray<FilmSize> sizes = SizesOf(copies, turn);
+        (ImmutableArray<RollChoice> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, slit, MostWork);
         var placer = new FilmPlacer(copies, offers);
         ImmutableArray<CutRoll> cut = placer.Place(rolls);
         foreach (FilmPieceCopy copy in placer.Unplaced) found.Add(RunOut(copy));
@@ -57,15 +58,20 @@ public static class FilmCutter
         return new FilmCutOutcome(result, found.ToImmutable());
     }
 
-    private static bool FitsSome(CoverPiece piece, ImmutableArray<RollOffer> offers) =>
-        offers.Any(offer => FilmTicks.Needed(piece.AcrossRoll) <= FilmTicks.Given(offer.Width) && FilmTicks.Needed(piece.AlongRoll) <= FilmTicks.Given(offer.Length));
+    private static bool FitsSome(CoverPiece piece, ImmutableArray<RollOffer> offers, bool turn)
+    {
+        (long across, long along) = (FilmTicks.Needed(piece.AcrossRoll), FilmTicks.Needed(piece.AlongRoll));
+        return offers.Any(offer => Fits(offer, across, along) || (turn && Fits(offer, along, across)));
+
+        static bool Fits(RollOffer offer, long across, long along) => across <= FilmTicks.Given(offer.Width) && along <= FilmTicks.Given(offer.Length);
+    }
 
     private static ImmutableArray<FilmPieceCopy> Copies(ImmutableArray<CoverPiece> pieces) =>
         [.. pieces.SelectMany(piece => Enumerable.Range(1, piece.Count).Select(copy => new FilmPieceCopy(piece, copy)))];
 
-    private static ImmutableArray<FilmSize> SizesOf(ImmutableArray<FilmPieceCopy> copies) =>
+    private static ImmutableArray<FilmSize> SizesOf(ImmutableArray<FilmPieceCopy> copies, bool turn) =>
         [.. copies.Select((copy, order) => (copy, order)).GroupBy(item => (item.copy.Across, item.copy.Along))
-            .Select(group => new FilmSize(group.Key.Across, group.Key.Along, group.First().order, group.Count()))];
+            .Select(group => new FilmSize(group.Key.Across, group.Key.Along, group.First().order, group.Count(), turn))];
 
     private static SearchOffer Searched(RollOffer offer, RollRank rank) => new(
         FilmTicks.Given(offer.Width), FilmTicks.Given(offer.Length), CostOf(offer, rank), offer.OnHand, offer.Limit);
@@ -94,7 +100,7 @@ public static class FilmCutter
     private static Diagnostic NoRoll(CoverPiece piece, UnitSystem units)
     {
         RollOffer? usual = RollOffers.Usual
-            .Where(offer => FitsSome(piece, [offer]))
+            .Where(offer => FitsSome(piece, [offer], turn: false))
             .MinBy(offer => (offer.Width.Metres * offer.Length.Metres, offer.Length.Metres));
         string least = $"a roll at least {TapeText.Of(TapeText.RoundUpForFilm(piece.AcrossRoll, units), units)} wide and {TapeText.Of(TapeText.RoundUpForFilm(piece.AlongRoll, units), units)} long";
         return new Diagnostic("cuts.film.no-roll", Severity.Error, "cover.rolls",

@@ -6,17 +6,17 @@ namespace Hoopwright.Cuts.Film;
 internal static class FilmLots
 {
     /// <summary>The rolls, the sizes left out with how many, and whether all pieces were searched at once.</summary>
-    internal static (ImmutableArray<SizedRoll> Rolls, ImmutableArray<FilmSize> LeftOut, bool Whole) Best(
+    internal static (ImmutableArray<RollChoice> Rolls, ImmutableArray<FilmSize> LeftOut, bool Whole) Best(
         ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, bool slit, double mostWork)
     {
-        var rolls = ImmutableArray.CreateBuilder<SizedRoll>();
+        var rolls = ImmutableArray.CreateBuilder<RollChoice>();
         var leftOut = ImmutableArray.CreateBuilder<FilmSize>();
         int lots = 0;
         foreach (ImmutableArray<FilmSize> lot in Lots(sizes, offers, mostWork))
         {
             lots++;
             (ImmutableArray<RollChoice> chosen, ImmutableArray<int> missing) = FilmSearch.Best(lot, offers, slit);
-            rolls.AddRange(chosen.Select(roll => new SizedRoll(roll.Offer, [.. roll.Levels.Select(level => level.Select(size => lot[size]).ToImmutableArray())])));
+            rolls.AddRange(chosen);
             leftOut.AddRange(lot.Select((size, index) => size with { Count = missing[index] }).Where(size => size.Count > 0));
             offers = [.. offers.Select((offer, index) => offer with { Limit = offer.Limit - chosen.Count(roll => roll.Offer == index) })];
         }

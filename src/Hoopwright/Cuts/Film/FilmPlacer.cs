@@ -28,12 +28,12 @@ internal sealed class FilmPlacer
 
     private ImmutableArray<FilmPieceCopy> InOrder { get; }
 
-    internal ImmutableArray<CutRoll> Place(ImmutableArray<SizedRoll> rolls) =>
+    internal ImmutableArray<CutRoll> Place(ImmutableArray<RollChoice> rolls) =>
         [.. rolls.OrderBy(roll => roll.Levels.Min(OrderOf)).ThenBy(roll => roll.Offer).Select(Place)];
 
     private static int OrderOf(ImmutableArray<FilmSize> level) => level.Min(size => size.Order);
 
-    private CutRoll Place(SizedRoll roll)
+    private CutRoll Place(RollChoice roll)
     {
         RollOffer offer = offers[roll.Offer];
         var levels = ImmutableArray.CreateBuilder<FilmLevel>(roll.Levels.Length);
@@ -54,10 +54,10 @@ internal sealed class FilmPlacer
         long offset = 0;
         foreach (FilmSize size in sizes.OrderBy(size => size.Order))
         {
-            FilmPieceCopy copy = waiting[(size.Across, size.Along)].Dequeue();
+            FilmPieceCopy copy = (size.IsTurned ? waiting[(size.Along, size.Across)] : waiting[(size.Across, size.Along)]).Dequeue();
             // A piece alone keeps the whole width of the roll: what is over is pulled past the edge and trimmed there.
             Length across = sizes.Length == 1 ? offer.Width : Of(size.Across);
-            pieces.Add(new PlacedPiece(copy.Piece.Id, copy.Copy, copy.Label, Of(offset), across, Of(size.Along)));
+            pieces.Add(new PlacedPiece(copy.Piece.Id, copy.Copy, size.IsTurned ? copy.Label + ", turned" : copy.Label, Of(offset), across, Of(size.Along)));
             if (size.Along < length) offcuts.Add(new FilmOffcut(across, Of(length - size.Along)));
             offset += size.Across;
         }

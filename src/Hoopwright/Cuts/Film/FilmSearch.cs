@@ -4,7 +4,8 @@ namespace Hoopwright.Cuts.Film;
 
 /// <summary>
 /// The cheapest rolls for some pieces, exactly, by dynamic programming over sets of pieces: first the shortest stretch of a
-/// roll of each width that gives a set, then the offers one after another. Pieces keep their direction along the roll.
+/// roll of each width that gives a set, then the offers one after another. Pieces keep their
+/// direction along the roll unless they may be turned.
 /// </summary>
 internal sealed class FilmSearch
 {
@@ -14,8 +15,7 @@ internal sealed class FilmSearch
     private readonly ImmutableArray<SearchOffer> offers;
     private readonly bool slit;
     private readonly PieceSets sets;
-    private readonly long[] widths;
-    private readonly long[] lengths;
+    private readonly ImmutableArray<(long Length, long[] Widths)> stretches;
     private readonly Dictionary<long, Stretches> byWidth = [];
 
     private FilmSearch(ImmutableArray<FilmSize> sizes, ImmutableArray<SearchOffer> offers, bool slit)
@@ -24,15 +24,7 @@ internal sealed class FilmSearch
         this.sizes = sizes;
         this.offers = offers;
         sets = new PieceSets([.. sizes.Select(size => size.Count)]);
-        widths = new long[sets.Count];
-        lengths = new long[sets.Count];
-        for (int set = 1; set < sets.Count; set++)
-        {
-            int first = sets.FirstSize(set);
-            int rest = set - sets.One(first);
-            widths[set] = widths[rest] + sizes[first].Across;
-            lengths[set] = Math.Max(lengths[rest], sizes[first].Along);
-        }
+        stretches = [.. sizes.SelectMany(size => size.MayTurn ? new[] { size.Along, size.Across } : [size.Along]).Distinct().Order().Select(length => (length, WidthsWithin(length)))];
         foreach (long width in offers.Select(offer => offer.Width).Distinct()) byWidth.Add(width, ShortestFor(width));
     }
 
@@ -52,11 +44,39 @@ internal sealed class FilmSearch
         return new FilmSearch(sizes, offers, slit).Solve();
     }
 
+    /// <summary>The least width that each set takes side by side within a stretch of roll.</summary>
+    private long[] WidthsWithin(long length)
+    {
+        var widths = new long[sets.Count];
+        for (int set = 1; set < sets.Count; set++)
+        {
+            int first = sets.FirstSize(set);
+            widths[set] = Math.Min(Never, widths[set - sets.One(first)] + sizes[first].WidthWithin(length, Never));
+        }
+        return widths;
+    }
+
+    /// <summary>The shortest stretch that holds each set side by side on a roll of a width; <see cref="Never"/> where none does.</summary>
+    private long[] SideBySideOn(long width)
+    {
+        var lengths = new long[sets.Count];
+        Array.Fill(lengths, Never);
+        foreach ((long length, long[] widths) in stretches)
+        {
+            for (int set = 1; set < sets.Count; set++)
+            {
+                if (lengths[set] == Never && widths[set] <= width) lengths[set] = length;
+            }
+        }
+        return lengths;
+    }
+
     /// <summary>The shortest stretch of a roll that gives each set, and the level it begins with.</summary>
     private Stretches ShortestFor(long width)
     {
         var shortest = new long[sets.Count];
         var level = new int[sets.Count];
+        long[] lengths = SideBySideOn(width);
         for (int set = 1; set < sets.Count; set++)
         {
             shortest[set] = Never;
@@ -64,14 +84,14 @@ internal sealed class FilmSearch
             foreach (int part in sets.PartsOf(set))
             {
                 // Some level holds a piece of the first size; looking at it first loses nothing.
-                if (sets.CountOf(part, first) == 0 || widths[part] > width || (!slit && part != sets.One(first))) continue;
+                if (sets.CountOf(part, first) == 0 || lengths[part] == Never || (!slit && part != sets.One(first))) continue;
                 long length = lengths[part] + shortest[set - part];
                 if (length >= shortest[set]) continue;
                 shortest[set] = length;
                 level[set] = part;
             }
         }
-        return new Stretches(shortest, level);
+        return new Stretches(shortest, level, lengths);
     }
 
     private (ImmutableArray<RollChoice> Rolls, ImmutableArray<int> LeftOut) Solve()
@@ -145,17 +165,17 @@ internal sealed class FilmSearch
         return best;
     }
 
-    private ImmutableArray<ImmutableArray<int>> LevelsOf(long width, int set)
+    private ImmutableArray<ImmutableArray<FilmSize>> LevelsOf(long width, int set)
     {
-        var levels = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
-        int[] level = byWidth[width].Level;
-        for (int left = set; left != 0; left -= level[left])
+        var levels = ImmutableArray.CreateBuilder<ImmutableArray<FilmSize>>();
+        Stretches on = byWidth[width];
+        for (int left = set; left != 0; left -= on.Level[left])
         {
-            int part = level[left];
-            levels.Add([.. Enumerable.Range(0, sizes.Length).SelectMany(size => Enumerable.Repeat(size, sets.CountOf(part, size)))]);
+            int part = on.Level[left];
+            levels.Add([.. sizes.SelectMany((size, index) => Enumerable.Repeat(size.LaidWithin(on.SideBySide[part]), sets.CountOf(part, index)))]);
         }
         return levels.ToImmutable();
     }
 
-    private sealed record Stretches(long[] Shortest, int[] Level);
+    private sealed record Stretches(long[] Shortest, int[] Level, long[] SideBySide);
 }

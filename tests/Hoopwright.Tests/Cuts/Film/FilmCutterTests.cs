@@ -205,11 +205,20 @@ public sealed class FilmCutterTests
         }, iter: 200);
 
     [Fact]
+    public void A_piece_too_wide_for_the_roll_is_turned_where_that_is_allowed()
+    {
+        Plan plan = Offering((24, 100, 90m));
+        Assert.Equal(["curtain"], Cut(plan, ("curtain", 30, 20)).Plan.UnplacedIds);
+        PlacedPiece placed = Assert.Single(Assert.Single(Cut(plan with { Cover = plan.Cover with { TurnFilm = true } }, ("curtain", 30, 20)).Plan.Rolls[0].Levels).Pieces);
+        Assert.Equal((30, "curtain, turned"), (Math.Round(placed.Along.Feet, 9), placed.Label));
+    }
+
+    [Fact]
     public void Trying_every_level_of_every_roll_finds_nothing_cheaper_than_the_proven_choice() =>
         Gen.Select(
             Gen.Select(Gen.Int[2, 24], Gen.Int[5, 60]).Array[1, 5],
             Gen.Select(Gen.Int[8, 26], Gen.Int[20, 110], Gen.Int[20, 200], Gen.Int[0, 2]).Array[1, 3],
-            Gen.Bool).Sample((sizes, rolls, slit) =>
+            Gen.Bool, Gen.Bool).Sample((sizes, rolls, slit, turn) =>
         {
             // A limit of 0 stands for any number.
             Plan plan = Offering([.. rolls.Select(roll => ((double)roll.Item1, (double)roll.Item2, (decimal)roll.Item3))]);
@@ -218,13 +227,16 @@ public sealed class FilmCutterTests
                 Cover = plan.Cover with
                 {
                     SlitFilm = slit,
+                    TurnFilm = turn,
                     Rolls = [.. plan.Cover.Rolls.Select((roll, index) => rolls[index].Item4 == 0 ? roll : roll with { Limit = rolls[index].Item4 })],
                 },
             };
             FilmCutPlan cut = Cut(plan, [.. sizes.Select((size, index) => ("p" + index, (double)size.Item1, (double)size.Item2))]).Plan;
 
-            var trial = new EveryCut(sizes, rolls, slit);
-            return trial.Least is { } least
+            // Every way of turning the pieces, each tried for itself.
+            int? cheapest = Enumerable.Range(0, turn ? 1 << sizes.Length : 1)
+                .Select(turned => new EveryCut([.. sizes.Select((size, index) => (turned >> index & 1) == 1 ? (size.Item2, size.Item1) : size)], rolls, slit).Least).Min();
+            return cheapest is { } least
                 ? cut.Proven && cut.Cost == new Money(least) && cut.UnplacedIds.IsEmpty
                 : !cut.UnplacedIds.IsEmpty;
         }, iter: 400);
