@@ -21,6 +21,7 @@ internal static class CutVerb
         {
             if (found.Tokens is not [{ Value: var typed }] || !double.TryParse(typed, CultureInfo.InvariantCulture, out double seconds) || seconds is not (> 0 and <= LongestSeconds)) found.AddError("--limit takes seconds above 0, such as 10.");
         });
+        var earlier = new Option<string?>("--earlier") { Description = "An earlier answer (--json) with 'done' and 'bad' added to its patterns: plans the rest, changing as little as possible.", HelpName = "FILE" };
         var command = new Command("cut", """
             Cuts a list of pieces from boards, tubes or anything else that comes in lengths at the least cost, and says whether that
             is proven. The format is in docs/cut-job.md.
@@ -28,16 +29,19 @@ internal static class CutVerb
             Examples:
               hoopwright cut examples/cut-job.json
               hoopwright cut my-job.json --limit 10 --json > answer.json
-            """) { file, asJson, limit };
-        command.SetAction(parsed => Cut(Files.Read(parsed.GetRequiredValue(file), terminal), parsed.GetValue(asJson), parsed.GetValue(limit), terminal));
+              hoopwright cut my-job.json --earlier answer.json
+            """) { file, asJson, limit, earlier };
+        command.SetAction(parsed => Cut(
+            Files.Read(parsed.GetRequiredValue(file), terminal), parsed.GetValue(earlier) is { } answer ? Files.Read(answer, terminal) : null,
+            parsed.GetValue(asJson), parsed.GetValue(limit), terminal));
         return command;
     }
 
-    private static int Cut(byte[] file, bool asJson, double? limitSeconds, Terminal terminal)
+    private static int Cut(byte[] file, byte[]? earlier, bool asJson, double? limitSeconds, Terminal terminal)
     {
         var clock = Stopwatch.StartNew();
         CutEffort effort = limitSeconds is null ? CutEffort.Usual : new CutEffort(long.MaxValue);
-        CutFileAnswer answer = CutFile.Solve(file, effort, () => terminal.Stop.IsCancellationRequested || clock.Elapsed.TotalSeconds > limitSeconds);
+        CutFileAnswer answer = CutFile.Solve(file, effort, () => terminal.Stop.IsCancellationRequested || clock.Elapsed.TotalSeconds > limitSeconds, earlier is null ? default(ReadOnlyMemory<byte>?) : earlier.AsMemory());
         if (asJson)
         {
             terminal.Out.Write(Encoding.UTF8.GetString(CutFileJson.Of(answer, clock.Elapsed)));

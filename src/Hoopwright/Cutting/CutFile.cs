@@ -13,7 +13,11 @@ public static class CutFile
     /// <param name="utf8">The bytes of the file.</param>
     /// <param name="effort">How much work may be spent; <see cref="CutEffort.Usual"/> when null.</param>
     /// <param name="stopAsked">Asked now and then; true ends the work with the best plan so far. Null never stops.</param>
-    public static CutFileAnswer Solve(ReadOnlyMemory<byte> utf8, CutEffort? effort = null, Func<bool>? stopAsked = null)
+    /// <param name="earlier">
+    /// The bytes of an earlier answer as JSON, to which is added what became of its bars: then the rest is planned. Null when
+    /// nothing has been cut yet.
+    /// </param>
+    public static CutFileAnswer Solve(ReadOnlyMemory<byte> utf8, CutEffort? effort = null, Func<bool>? stopAsked = null, ReadOnlyMemory<byte>? earlier = null)
     {
         var problems = new ModelProblems();
         var job = ModelFile.Read(utf8, problems, file => new CutFileReader(problems).Read(file));
@@ -30,6 +34,17 @@ public static class CutFile
             }
 
             return CutFileAnswer.Without(problems.All());
+        }
+
+        if (earlier is { } before)
+        {
+            var done = new ModelProblems();
+            var read = ModelFile.Read(before, done, file => new EarlierReader(done).Read(file));
+            if (read is null || done.HasErrors)
+                return CutFileAnswer.Without([.. done.All().Select(each => each with { Path = "earlier file: " + each.Path })]);
+            var whole = job.Job with { Pieces = [.. job.Job.Pieces.Select(piece => piece with { Count = piece.Count + read.Again.GetValueOrDefault(piece.Id) })] };
+            var again = Recutter.Solve(whole, job.Words, job.Worth, read.Bars, effort, stopAsked);
+            return new CutFileAnswer { Job = job with { Job = whole }, Plan = again.Plan.Found ? again.Plan : null, Again = again, Diagnostics = [.. problems.All(), .. again.Diagnostics] };
         }
 
         var plan = Cutter.Solve(job.Job, job.Words, job.Worth, effort, stopAsked);

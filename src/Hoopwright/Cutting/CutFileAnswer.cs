@@ -19,5 +19,8 @@ public sealed record CutFileAnswer
     /// <summary>How to cut it; null when <see cref="Diagnostics"/> says why not.</summary>
     internal UnitlessCutPlan? Plan { get; init; }
 
+    /// <summary>What became of an earlier plan; null when nothing had been cut yet.</summary>
+    internal RecutPlan? Again { get; init; }
+
     internal static CutFileAnswer Without(ImmutableArray<Diagnostic> diagnostics) => new() { Diagnostics = diagnostics };
 }

@@ -25,7 +25,7 @@ public static class CutFileJson
         {
             json.WriteStartObject();
             if (answer is { Plan: { } plan, Job: { } job })
-                Plan(json, job, plan);
+                Plan(json, job, plan, answer.Again);
             json.WritePropertyName("seconds");
             json.WriteRawValue(took.TotalSeconds.ToString("F6", CultureInfo.InvariantCulture));
             json.WritePropertyName("diagnostics");
@@ -37,7 +37,7 @@ public static class CutFileJson
         return stream.ToArray();
     }
 
-    private static void Plan(Utf8JsonWriter json, CutFileJob job, UnitlessCutPlan plan)
+    private static void Plan(Utf8JsonWriter json, CutFileJob job, UnitlessCutPlan plan, RecutPlan? again)
     {
         Number(json, "cost", plan.Cost / job.MoneyScale);
         json.WriteNumber("bars", plan.Bars);
@@ -50,9 +50,17 @@ public static class CutFileJson
             CutMethod.Rounding => "rounding",
             CutMethod.Search => "search",
         });
-        json.WriteStartArray("patterns");
-        foreach (var pattern in plan.Patterns)
+        if (again is not null)
         {
+            json.WriteNumber("waiting", again.Waiting);
+            json.WriteNumber("keptBars", again.Kept.Sum());
+            json.WriteBoolean("fewestChanged", again.FewestChanged);
+        }
+
+        json.WriteStartArray("patterns");
+        for (var index = 0; index < plan.Patterns.Length; index++)
+        {
+            var pattern = plan.Patterns[index];
             json.WriteStartObject();
             json.WriteString("stock", pattern.StockId);
             json.WriteNumber("times", pattern.Times);
@@ -68,6 +76,12 @@ public static class CutFileJson
             else
             {
                 Number(json, "leftover", pattern.Leftover);
+            }
+
+            if (again is not null)
+            {
+                json.WriteNumber("kept", again.Kept[index]);
+                json.WriteNumber("further", again.Further[index]);
             }
 
             json.WriteEndObject();

@@ -25,10 +25,12 @@ public static class CutFileSheet
         text.Append(Result(job, plan)).Append('\n');
         if (plan.Patterns.IsEmpty)
             return text.ToString();
+        if (answer.Again is { } again)
+            Changes(text, again);
         var patterns = InOrder(job.Job, plan);
-        Stock(text, job, plan);
+        Stock(text, job, plan, answer.Again);
         Bars(text, job, patterns);
-        Stops(text, job);
+        Stops(text, job, patterns);
         Leftovers(text, job, patterns);
         return text.ToString();
     }
@@ -54,12 +56,28 @@ public static class CutFileSheet
         ];
     }
 
-    private static void Stock(StringBuilder text, CutFileJob job, UnitlessCutPlan plan)
+    private static void Changes(StringBuilder text, RecutPlan again)
+    {
+        var kept = again.Kept.Sum();
+        text.Append(CultureInfo.InvariantCulture, $"{kept} of the {again.Waiting} bars still to be cut are cut as planned before{(again.FewestChanged ? "; more cannot be kept at this cost" : "")}.\n");
+        for (var index = 0; index < again.Kept.Length; index++)
+        {
+            var changed = again.Plan.Patterns[index].Times - again.Kept[index];
+            if (changed > 0)
+                text.Append(CultureInfo.InvariantCulture, $"  new: {changed} × {again.Plan.Patterns[index].StockId}: {string.Join(", ", again.Plan.Patterns[index].Pieces)}\n");
+        }
+    }
+
+    private static void Stock(StringBuilder text, CutFileJob job, UnitlessCutPlan plan, RecutPlan? again)
     {
         text.Append("\nTake\n");
         foreach (var bar in job.Job.Stock)
         {
             var times = plan.Patterns.Where(pattern => pattern.StockId == bar.Id).Sum(pattern => pattern.Times);
+            var further = again is null ? times : plan.Patterns.Zip(again.Further).Where(entry => entry.First.StockId == bar.Id).Sum(entry => entry.Second);
+            if (times > further)
+                text.Append(CultureInfo.InvariantCulture, $"  {times - further,4} × {bar.Id}  {job.Words.Length(bar.Length)}  of those that are there\n");
+            times = further;
             if (times > 0)
                 text.Append(CultureInfo.InvariantCulture, $"  {times,4} × {bar.Id}  {job.Words.Length(bar.Length)}  at {Amount(job, bar.Price)}\n");
         }
@@ -95,9 +113,17 @@ public static class CutFileSheet
             text.Append(CultureInfo.InvariantCulture, $"\n  and {patterns.Length - MostPatterns} more ways of cutting: --json lists them all.\n");
     }
 
-    private static void Stops(StringBuilder text, CutFileJob job)
+    private static void Stops(StringBuilder text, CutFileJob job, ImmutableArray<UnitlessCutPattern> patterns)
     {
-        var groups = job.Job.Pieces.Where(piece => piece.Count > 0).GroupBy(piece => piece.Length).OrderByDescending(group => group.Key).ToList();
+        // From the plan and not from the job, of which a part may have been cut before.
+        var made = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var pattern in patterns)
+        {
+            foreach (var id in pattern.Pieces)
+                made[id] = made.GetValueOrDefault(id) + pattern.Times;
+        }
+
+        var groups = job.Job.Pieces.Select(piece => piece with { Count = made.GetValueOrDefault(piece.Id) }).Where(piece => piece.Count > 0).GroupBy(piece => piece.Length).OrderByDescending(group => group.Key).ToList();
         if (groups.Count > MostPatterns)
             return;
         text.Append("\nSaw stop, longest first\n");

@@ -153,7 +153,7 @@ public static class Cutter
         Diagnostics = diagnostics,
     };
 
-    private static UnitlessCutPlan PlainWithout(ImmutableArray<Diagnostic> diagnostics) => new()
+    internal static UnitlessCutPlan PlainWithout(ImmutableArray<Diagnostic> diagnostics) => new()
     {
         Patterns = [],
         Cost = 0,
