@@ -11,21 +11,23 @@ namespace Hoopwright.Bench.Cutting;
 /// </summary>
 internal static class CuttingTable
 {
-    private const int MostMilliseconds = 6_000;
+    private const int UsualSeconds = 6;
     private const int LongestArcFlow = 1000;
     private static readonly CutEffort Effort = new(8_000_000_000);
 
-    /// <summary>Prints the rows of some classes; of all when none is named.</summary>
-    public static int Print(string[] classes, TextWriter to)
+    /// <summary>Prints the rows of some classes, of all when none is named; a number among the names is the outside solver's limit in seconds.</summary>
+    public static int Print(string[] args, TextWriter to)
     {
+        string[] classes = [.. args.Where(arg => !int.TryParse(arg, CultureInfo.InvariantCulture, out _))];
+        var milliseconds = 1000 * args.Except(classes).Select(seconds => int.Parse(seconds, CultureInfo.InvariantCulture)).FirstOrDefault(UsualSeconds);
         to.WriteLine("| class | instances | proven | median s | worst s | total s | OR-Tools proven | median s | worst s | total s |");
         to.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
         // Both sides have run once before they are measured.
-        _ = Measured(PracticalOrders.Of(-1, leftovers: false), CutEffort.Usual);
+        _ = Measured(PracticalOrders.Of(-1, leftovers: false), CutEffort.Usual, milliseconds);
         foreach (var (name, effort, jobs) in Classes())
         {
             if (classes.Length == 0 || classes.Contains(name, StringComparer.Ordinal))
-                Row(name, [.. jobs.Select(job => (job.Name, Measured(job.Job, effort)))], to);
+                Row(name, [.. jobs.Select(job => (job.Name, Measured(job.Job, effort, milliseconds)))], to);
         }
 
         return 0;
@@ -41,10 +43,10 @@ internal static class CuttingTable
         yield return ("vs", Effort, CuttingData.Optima("vs").Select(entry => (entry.Row["instance"], CuttingData.ReadSeveralLengths(entry.File))));
     }
 
-    private static Outcome Measured(UnitlessCutJob job, CutEffort effort)
+    private static Outcome Measured(UnitlessCutJob job, CutEffort effort, int milliseconds)
     {
         var (plan, seconds) = Timed(() => Cutter.Solve(job, effort));
-        var (outside, outsideSeconds) = Timed(() => GapPatternModel.LeastCost(job, MostMilliseconds) ?? (SuitsArcFlow(job) ? ArcFlowModel.LeastCost(job, MostMilliseconds) : null));
+        var (outside, outsideSeconds) = Timed(() => GapPatternModel.LeastCost(job, milliseconds) ?? (SuitsArcFlow(job) ? ArcFlowModel.LeastCost(job, milliseconds) : null));
         return new Outcome(plan, seconds, outside, outsideSeconds);
     }
 

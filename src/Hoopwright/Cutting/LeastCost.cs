@@ -15,7 +15,7 @@ internal static class LeastCost
     private const int MoreDives = 4;
     private const int Rounds = 8;
     private const int FirstPatterns = 20_000;
-    private const int MostPatterns = 250_000;
+    private const int MostPatterns = 1_000_000;
 
     public static LeastCostAnswer Solve(CutProblem problem, WorkMeter meter)
     {

@@ -20,7 +20,7 @@ public sealed class RecutterTests
     private static readonly Gen<(UnitlessCutJob Job, ImmutableArray<CutProgress> Earlier)> Stopped =
         Gen.Select(CutJobs.Tiny, Gen.Int[0, 3].Array[12], Gen.Int[0, 3].Array[12]).Select((job, done, bad) =>
         {
-                // Without a worth of leftovers, which has a test of its own.
+            // Without a worth of leftovers, which has a test of its own.
             var plain = job with { Leftover = null };
             ImmutableArray<CutProgress> earlier = [.. Cutter.Solve(plain).Patterns.Select((pattern, index) =>
             {
