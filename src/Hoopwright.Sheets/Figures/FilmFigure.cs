@@ -69,6 +69,8 @@ internal static class FilmFigure
             figure.On("cuts").Line(At(level.To, Length.Zero), At(level.To, width), LineRole.Cut, Ink.Brick);
         }
         if (roll.Remainder > Length.FromInches(1)) lines.Add($"left on the roll {sheet.Tape(roll.Remainder)}");
+        // On the cut plan itself, since a piece that has left the roll no longer shows which face is treated.
+        lines.Add("on every piece: 'this side in', on the treated face");
         figure.Running(Side.Below, [At(Length.Zero, Length.Zero), .. roll.Marks.Select(mark => At(mark, Length.Zero))], sheet.Tape);
         figure.Overall(Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, width), sheet.Tape);
 
