@@ -103,11 +103,16 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage?.ToString() ?? "None given", stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
 
     public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"Cut list: {sheet.Name}, {sheet.Proof}",
-        [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
+        [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order, a box to tick for each cut: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
         [
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
-                string.Join(";  ", bar.Pieces.Select(piece => $"{piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
+                string.Join(";  ", bar.Pieces.Select(piece => $"[ ] {piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
         ]);
+
+    /// <summary>Equal lengths together, so that the stop is set once for each.</summary>
+    public Table Stops(CutSheet sheet) => new("stops-" + FileNames.Of(sheet.Name), $"Saw stop: {sheet.Name}",
+        [new("Blade to stop", 2, TextAlign.End), new("Pieces", 1, TextAlign.End), new("Numbers", 8)],
+        [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), string.Join(", ", stop.Pieces)))]);
 
     public Table Rules() => new("rules", "Every rule and value used",
         [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],

@@ -32,7 +32,7 @@ internal sealed class PacketTables
         Takeoff = make.Takeoff(takeoff);
         Orders = [.. orders.Lines.Select(line => line.Supplier).Distinct().Order().Select(supplier => make.Orders(orders, supplier))];
         Stages = PacketTableMaker.Stages(orders);
-        Cuts = [.. cuts.Sheets.Select(make.Cuts)];
+        Cuts = [.. cuts.Sheets.SelectMany(sheet => (Table[])[make.Cuts(sheet), make.Stops(sheet)])];
         Rules = make.Rules();
         Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
     }
@@ -70,7 +70,7 @@ internal sealed class PacketTables
     /// <summary>Cost by stage.</summary>
     public Table Stages { get; }
 
-    /// <summary>One cut list for each item and size.</summary>
+    /// <summary>For each item and size its cut list, then the settings of the saw stop.</summary>
     public ImmutableArray<Table> Cuts { get; }
 
     /// <summary>Every rule and value used.</summary>
