@@ -20,6 +20,9 @@ internal static partial class EngineDesk
     internal static string Why(string document, string path) => EngineWork.Why(document, path);
 
     [JSExport]
+    internal static string Compare(string before, string after) => EngineWork.Compare(before, after);
+
+    [JSExport]
     internal static string Scene(string document) => EngineWork.Scene(document);
 
     [JSExport]

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Hoopwright.Comparisons;
 using Hoopwright.Cutting;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
@@ -142,6 +143,23 @@ public static class EngineWork
                 json.WriteNumber("deep", deep);
                 json.WriteBoolean("round", round);
             });
+        });
+    }
+
+    /// <summary>Two plans side by side.</summary>
+    /// <param name="before">The first plan as text.</param>
+    /// <param name="after">The second plan as text.</param>
+    /// <returns>JSON: comparison, as the command line prints it; drawing {name, title, description, svg} of both bows, null when either plan has errors.</returns>
+    public static string Compare(string before, string after)
+    {
+        PlannedTunnel first = TunnelWorks.Plan(Read(before), memory: Memory), second = TunnelWorks.Plan(Read(after), memory: Memory);
+        return Json(json =>
+        {
+            json.WritePropertyName("comparison");
+            json.WriteRawValue(ComparisonJson.Write(Comparison.Of(first, second)), skipInputValidation: true);
+            json.WritePropertyName("drawing");
+            if (first.Tunnel is null || second.Tunnel is null) json.WriteNullValue();
+            else WriteDrawing(json, new FigureOffer("before-after", true, () => BeforeAfterFigure.Draw(first, second, "", Sheet(second), "1 of 1")));
         });
     }
 

@@ -15,6 +15,9 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Why"/>.</summary>
     Task<string> WhyAsync(string document, string path);
 
+    /// <summary>See <see cref="EngineWork.Compare"/>.</summary>
+    Task<string> CompareAsync(string before, string after);
+
     /// <summary>See <see cref="EngineWork.Scene"/>.</summary>
     Task<string> SceneAsync(string document);
 

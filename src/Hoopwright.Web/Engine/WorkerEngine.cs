@@ -21,6 +21,9 @@ public sealed class WorkerEngine(IJSRuntime js) : IEngine, IAsyncDisposable
     public Task<string> WhyAsync(string document, string path) => AskAsync("deep", "Why", document, path);
 
     /// <inheritdoc/>
+    public Task<string> CompareAsync(string before, string after) => AskAsync("deep", "Compare", before, after);
+
+    /// <inheritdoc/>
     public Task<string> SceneAsync(string document) => AskAsync("quick", "Scene", document);
 
     /// <inheritdoc/>
