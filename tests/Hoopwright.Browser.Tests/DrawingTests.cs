@@ -18,7 +18,10 @@ public sealed class DrawingTests(Site site)
         IPage page = await Visit.OpenAsync(visitor);
         await Visit.ExampleAsync(page);
         await Visit.SettledAsync(page);
-        await page.Locator(".tabs").GetByRole(AriaRole.Button, new() { Name = drawing, Exact = true }).ClickAsync();
+        ILocator tab = page.Locator(".tabs").GetByRole(AriaRole.Button, new() { Name = drawing, Exact = true });
+        await tab.ClickAsync();
+        // Layers are called alike on several drawings: the one in sight must be the one that was chosen.
+        await Assertions.Expect(tab).ToHaveAttributeAsync("aria-pressed", "true");
         await page.Locator($".paper [id$=\"lines-{layer}\"]").DispatchEventAsync("click");
         await page.WaitForFunctionAsync("path => document.activeElement?.closest('[data-path]')?.dataset.path === path", path);
         await page.Locator(".paper .lit path").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
