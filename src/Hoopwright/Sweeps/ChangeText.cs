@@ -95,7 +95,8 @@ public static class ChangeText
                     if (study.Before.Orders is { } orders) json.Price("cost", orders.Total);
                     if (study.Before.Strength is { } strength)
                     {
-                        if (LoadUse.Worst(strength) is { } worst) {
+                        if (LoadUse.Worst(strength) is { } worst)
+                        {
                             json.Ratio("usedAtWorst", Ratio.FromValue(worst.Used));
                             json.Text("worst", worst.Part);
                         }

@@ -1,5 +1,5 @@
-using Hoopwright.Plans;
 using System.Collections.Immutable;
+using Hoopwright.Plans;
 using Hoopwright.Sources;
 using static Hoopwright.Strength.CustomaryUnits;
 

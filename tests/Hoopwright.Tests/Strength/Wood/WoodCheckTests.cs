@@ -1,5 +1,5 @@
-using Hoopwright.Plans;
 using CsCheck;
+using Hoopwright.Plans;
 using Hoopwright.Strength.Wood;
 using Hoopwright.Testing;
 using static Hoopwright.Strength.CustomaryUnits;
