@@ -119,7 +119,10 @@ public sealed partial class CompareTests : IDisposable
     }
 
     // In a process of its own, since the interrupt goes to the whole of it.
-    private static Process Start(string[] args) => Process.Start(new ProcessStartInfo("dotnet", ["exec", Path.Combine(AppContext.BaseDirectory, "hoopwright.dll"), .. args])
+    // Tests that run in the background of a shell are started with interrupts ignored, which a child would take over.
+    private static Process Start(string[] args) => Process.Start(new ProcessStartInfo(
+        OperatingSystem.IsLinux() ? "env" : "dotnet",
+        [.. OperatingSystem.IsLinux() ? (string[])["--default-signal=INT", "dotnet"] : [], "exec", Path.Combine(AppContext.BaseDirectory, "hoopwright.dll"), .. args])
     {
         RedirectStandardOutput = true,
         RedirectStandardError = true,
