@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text.Json.Nodes;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 
@@ -32,7 +31,7 @@ internal static class ExplainVerb
                 foreach (string near in explainer.Near(wanted)) terminal.Messages.WriteLine("  " + near.Replace("[*]", "[0]", StringComparison.Ordinal));
                 return ExitCode.WrongUsage;
             }
-            if (parsed.GetValue(input.Json)) terminal.Out.WriteLine(Json(explanation).ToJsonString(JsonText.Indented));
+            if (parsed.GetValue(input.Json)) terminal.Out.WriteLine(ExplanationJson.Of(explanation).ToJsonString(JsonText.Indented));
             else Print(terminal.Out, explanation);
             return ExitCode.Done;
         });
@@ -48,17 +47,4 @@ internal static class ExplainVerb
         foreach (RuleUsed rule in explanation.Rules)
             to.WriteLine($"  {(rule.Given ? "given   " : rule.IsAssumption ? "assumed " : "usual   ")} {rule.Path} = {rule.Text}{(rule.Given ? "" : $"  ({rule.Source})")}");
     }
-
-    private static JsonObject Json(Explanation explanation) => new()
-    {
-        ["path"] = explanation.Path,
-        ["value"] = explanation.Value,
-        ["formula"] = explanation.Text,
-        ["source"] = explanation.Source.ToString(),
-        ["inputs"] = new JsonArray([.. explanation.Inputs.Select(each => (JsonNode)new JsonObject { ["path"] = each.Path, ["value"] = each.Value })]),
-        ["rules"] = new JsonArray([.. explanation.Rules.Select(rule => (JsonNode)new JsonObject
-        {
-            ["path"] = rule.Path, ["value"] = rule.Text, ["given"] = rule.Given, ["assumption"] = rule.IsAssumption, ["says"] = rule.Says, ["source"] = rule.Source.ToString(),
-        })]),
-    };
 }

@@ -27,6 +27,9 @@ public static class EngineWork
     // Most changes leave most cutting jobs as they were.
     private static readonly CutMemory Memory = new();
 
+    // The plan that was worked out last: why, packet and comparison mostly ask about the very plan that is shown.
+    private static (string Document, PlannedTunnel Planned)? last;
+
     /// <summary>The quick look while someone types: what is wrong, the layout, and the drawing that is in sight.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="figure">The name of the drawing in sight, without its number; the first is taken when there is none of that name.</param>
@@ -58,7 +61,7 @@ public static class EngineWork
     /// <returns>JSON: results, as the command line prints them, and drawings [name, title, description, svg] of what it stands, film and cuts.</returns>
     public static string Whole(string document)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document), memory: Memory);
+        PlannedTunnel planned = WholePlan(document);
         ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, planned.Film, planned.Cuts, planned.Strength, Sheet(planned)) : [];
         return Json(json =>
         {
@@ -77,7 +80,7 @@ public static class EngineWork
     /// <returns>The bytes; empty when the plan has errors.</returns>
     public static byte[] Packet(string document, string paper, string date, bool pdfOnly)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document));
+        PlannedTunnel planned = WholePlan(document);
         if (planned.Tunnel is null) return [];
         ImmutableArray<PacketFile> files = PacketWriter.Write(planned, paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
         return pdfOnly ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);
@@ -86,32 +89,12 @@ public static class EngineWork
     /// <summary>Why a result is what it is.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="path">The result's path, as in the results.</param>
-    /// <returns>JSON: path, value, text, source, inputs [path, value], rules [path, value, says, given, source]; empty when nobody has said.</returns>
+    /// <returns>See <see cref="ExplanationJson"/>; empty when nobody has said.</returns>
     public static string Why(string document, string path)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document));
+        PlannedTunnel planned = WholePlan(document);
         using Explainer explainer = new(ResultsJson.Write(planned), planned.Rules);
-        if (explainer.Explain(path) is not { } why) return "";
-        return Json(json =>
-        {
-            json.WriteString("path", why.Path);
-            json.WriteString("value", why.Value);
-            json.WriteString("text", why.Text);
-            json.WriteString("source", why.Source.ToString());
-            List(json, "inputs", why.Inputs, input =>
-            {
-                json.WriteString("path", input.Path);
-                json.WriteString("value", input.Value);
-            });
-            List(json, "rules", why.Rules, rule =>
-            {
-                json.WriteString("path", rule.Path);
-                json.WriteString("value", rule.Text);
-                json.WriteString("says", rule.Says);
-                json.WriteBoolean("given", rule.Given);
-                json.WriteString("source", rule.Source.ToString());
-            });
-        });
+        return explainer.Explain(path) is { } why ? ExplanationJson.Of(why).ToJsonString() : "";
     }
 
     /// <summary>The tunnel as lines and faces in space, metres, for a view that can be turned.</summary>
@@ -152,7 +135,7 @@ public static class EngineWork
     /// <returns>JSON: comparison, as the command line prints it; drawing {name, title, description, svg} of both bows, null when either plan has errors.</returns>
     public static string Compare(string before, string after)
     {
-        PlannedTunnel first = TunnelWorks.Plan(Read(before), memory: Memory), second = TunnelWorks.Plan(Read(after), memory: Memory);
+        PlannedTunnel first = WholePlan(before), second = WholePlan(after);
         return Json(json =>
         {
             json.WritePropertyName("comparison");
@@ -169,6 +152,14 @@ public static class EngineWork
     {
         PlanReading reading = Read(document);
         return reading.IsUsable ? Encoding.UTF8.GetString(PlanWriter.Write(reading.Plan)) : document;
+    }
+
+    private static PlannedTunnel WholePlan(string document)
+    {
+        if (last is { } known && known.Document == document) return known.Planned;
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), memory: Memory);
+        last = (document, planned);
+        return planned;
     }
 
     private static PlanReading Read(string document) => PlanReader.Read(Encoding.UTF8.GetBytes(document));

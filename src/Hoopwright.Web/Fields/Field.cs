@@ -29,12 +29,6 @@ public sealed record Field
     /// <summary>True when the group means nothing without it.</summary>
     public bool Required { get; init; }
 
-    /// <summary>Least whole number accepted.</summary>
-    public int? Least { get; init; }
-
-    /// <summary>Most accepted.</summary>
-    public int? Most { get; init; }
-
     /// <summary>The fields of a group, or of each group of a list.</summary>
     public ImmutableArray<Field> Fields { get; init; } = [];
 }

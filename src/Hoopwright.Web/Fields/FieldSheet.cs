@@ -34,9 +34,6 @@ public sealed class FieldSheet
     /// <summary>A field or group of the plan by its name.</summary>
     public Field this[string name] => Fields.First(field => field.Name == name);
 
-    /// <summary>Every field that is no group, with its path.</summary>
-    public IEnumerable<Field> Leaves() => Fields.SelectMany(Leaves);
-
     /// <summary>
     /// Where something found at a path stands on the page: the field itself, or the nearest group that the page asks for
     /// when the plan has no such field; empty when there is none.
@@ -56,8 +53,6 @@ public sealed class FieldSheet
     private static IEnumerable<string> Patterns(Field field) => field.Kind is FieldKind.Groups or FieldKind.Values
         ? [field.Path, field.Path + "[]", .. field.Fields.SelectMany(Patterns)]
         : [field.Path, .. field.Fields.SelectMany(Patterns)];
-
-    private static IEnumerable<Field> Leaves(Field field) => field.Fields.IsEmpty ? [field] : field.Fields.SelectMany(Leaves);
 
     private static ImmutableArray<Field> Children(JsonElement group, string path)
     {
@@ -94,13 +89,9 @@ public sealed class FieldSheet
             Example = examples.FirstOrDefault() ?? "",
             ExampleMetric = examples.LastOrDefault() ?? "",
             Required = required,
-            Least = Number(schema, "minimum"),
-            Most = Number(schema, "maximum"),
             Fields = type == "object" ? Children(schema, path) : ofGroups ? Children(items, path + "[]") : [],
         };
     }
 
     private static string Text(JsonElement schema, string name) => schema.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String ? value.GetString() ?? "" : "";
-
-    private static int? Number(JsonElement schema, string name) => schema.TryGetProperty(name, out JsonElement value) && value.TryGetInt32(out int number) ? number : null;
 }

@@ -53,7 +53,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     /// <summary>The freshest value at a path of the results.</summary>
     /// <param name="path">Such as orders.total.</param>
     public JsonElement? Result(string path) =>
-        Find(IsBehind ? null : whole, path) ?? Find(look, path) ?? Find(orders, path) ?? Find(whole, path);
+        Results.Find(IsBehind ? null : whole, path) ?? Results.Find(look, path) ?? Results.Find(orders, path) ?? Results.Find(whole, path);
 
     /// <summary>The freshest text at a path of the results; empty when there is none.</summary>
     /// <param name="path">Such as frame.bow.filmLineText.</param>
@@ -96,24 +96,6 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     {
         Seen = whole;
         Changed?.Invoke();
-    }
-
-    /// <summary>A value at a path of some results; null when it is not there.</summary>
-    /// <param name="results">The results.</param>
-    /// <param name="path">The path.</param>
-    public static JsonElement? Find(JsonElement? results, string path)
-    {
-        if (results is not { } value) return null;
-        foreach (string step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.'))
-        {
-            if (step.StartsWith('['))
-            {
-                if (value.ValueKind != JsonValueKind.Array || !int.TryParse(step.Trim('[', ']'), out int index) || index >= value.GetArrayLength()) return null;
-                value = value[index];
-            }
-            else if (value.ValueKind != JsonValueKind.Object || !value.TryGetProperty(step, out value)) return null;
-        }
-        return value.ValueKind == JsonValueKind.Null ? null : value;
     }
 
     /// <inheritdoc/>
@@ -160,7 +142,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             else
             {
                 hasOrders = true;
-                if (IsUsable) orders = Find(Parse(await engine.OrdersAsync(lookedAt)), "results");
+                if (IsUsable) orders = Results.Find(Parse(await engine.OrdersAsync(lookedAt)), "results");
             }
             Changed?.Invoke();
         }
@@ -182,11 +164,11 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             while (document != plan.Document);
             JsonElement answer = Parse(await engine.WholeAsync(document));
             workedOn = document;
-            if (Find(answer, "results.frame") is null) continue;
-            whole = Find(answer, "results");
+            if (Results.Find(answer, "results.frame") is null) continue;
+            whole = Results.Find(answer, "results");
             Seen ??= whole;
             deepPictures.Clear();
-            foreach (JsonElement drawing in Find(answer, "drawings")?.EnumerateArray().ToArray() ?? []) deepPictures[Word(drawing, "name")] = PictureOf(drawing);
+            foreach (JsonElement drawing in Results.Items(Results.Find(answer, "drawings"))) deepPictures[Results.Word(drawing, "name")] = PictureOf(drawing);
             if (workedOn == plan.Document) TakeFindings(whole);
             if (Deep(figure) is { } picture) Picture = picture;
             Changed?.Invoke();
@@ -197,12 +179,12 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 
     private void Take(JsonElement answer, string name)
     {
-        look = Find(answer, "results");
-        IsUsable = Find(look, "frame") is not null;
+        look = Results.Find(answer, "results");
+        IsUsable = Results.Find(look, "frame") is not null;
         if (IsUsable)
         {
             Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
-            if (Find(answer, "drawing") is { } drawing && (Word(drawing, "name") == name || Deep(name) is null)) Picture = PictureOf(drawing);
+            if (Results.Find(answer, "drawing") is { } drawing && (Results.Word(drawing, "name") == name || Deep(name) is null)) Picture = PictureOf(drawing);
         }
         if (workedOn != lookedAt || !IsUsable) TakeFindings(look);
     }
@@ -211,23 +193,19 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     {
         Findings =
         [
-            .. Items(results, "diagnostics").Concat(Items(results, "assumptions")).Select(each =>
-                new Finding(Word(each, "severity"), Word(each, "path"), Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
+            .. Results.Items(Results.Find(results, "diagnostics")).Concat(Results.Items(Results.Find(results, "assumptions"))).Select(each =>
+                new Finding(Results.Word(each, "severity"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
         ];
-        Rules = Items(results, "rules")
-            .Select(each => new Rule(Word(each, "path"), Word(each, "value"), Word(each, "says"), Flag(each, "given"), Flag(each, "assumption"), Word(each, "source")))
+        Rules = Results.Items(Results.Find(results, "rules"))
+            .Select(each => new Rule(Results.Word(each, "path"), Results.Word(each, "value"), Results.Word(each, "says"), Flag(each, "given"), Flag(each, "assumption"), Results.Word(each, "source")))
             .GroupBy(rule => rule.Path).ToImmutableDictionary(same => same.Key, same => same.First());
     }
 
-    private static JsonElement[] Items(JsonElement? results, string name) => Find(results, name) is { ValueKind: JsonValueKind.Array } list ? list.EnumerateArray().ToArray() : [];
+    private static Picture PictureOf(JsonElement drawing) => new(Results.Word(drawing, "name"), Results.Word(drawing, "title"), Results.Word(drawing, "description"), Results.Word(drawing, "svg"));
 
-    private static Picture PictureOf(JsonElement drawing) => new(Word(drawing, "name"), Word(drawing, "title"), Word(drawing, "description"), Word(drawing, "svg"));
+    private static string? Maybe(JsonElement group, string name) => Results.Find(group, name)?.GetString();
 
-    private static string Word(JsonElement group, string name) => Maybe(group, name) ?? "";
-
-    private static string? Maybe(JsonElement group, string name) => Find(group, name)?.GetString();
-
-    private static bool Flag(JsonElement group, string name) => Find(group, name) is { ValueKind: JsonValueKind.True };
+    private static bool Flag(JsonElement group, string name) => Results.Find(group, name) is { ValueKind: JsonValueKind.True };
 
     private static JsonElement Parse(string json)
     {

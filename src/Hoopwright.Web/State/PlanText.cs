@@ -7,6 +7,9 @@ namespace Hoopwright.Web.State;
 /// <summary>Plan files on their way in and out.</summary>
 public static class PlanText
 {
+    /// <summary>An identity for a plan that is new on the shelf.</summary>
+    public static string NewId() => Guid.NewGuid().ToString("n")[..12];
+
     /// <summary>The text of a plan file without its comments; null when it is no group of fields at all.</summary>
     /// <param name="text">The file.</param>
     public static string? Plain(string text)

@@ -98,7 +98,7 @@ public sealed partial class Explainer : IDisposable
     {
         foreach (string ending in (IEnumerable<string>)["Text", "", .. UnitEndings])
         {
-            if (Find(bare + ending) is { } element)
+            if (ResultPath.Find(results.RootElement, bare + ending) is { } element)
             {
                 return element.ValueKind switch
                 {
@@ -111,23 +111,6 @@ public sealed partial class Explainer : IDisposable
             }
         }
         return null;
-    }
-
-    private JsonElement? Find(string path)
-    {
-        JsonElement at = results.RootElement;
-        foreach (string step in path.Split('.'))
-        {
-            Match match = Step().Match(step);
-            if (!match.Success || at.ValueKind != JsonValueKind.Object || !at.TryGetProperty(match.Groups["name"].Value, out at)) return null;
-            foreach (Capture place in match.Groups["place"].Captures)
-            {
-                int index = int.Parse(place.ValueSpan, CultureInfo.InvariantCulture);
-                if (at.ValueKind != JsonValueKind.Array || index >= at.GetArrayLength()) return null;
-                at = at[index];
-            }
-        }
-        return at;
     }
 
     private static void Collect(JsonElement element, string path, ImmutableArray<string>.Builder paths)
@@ -153,6 +136,4 @@ public sealed partial class Explainer : IDisposable
     [GeneratedRegex(@"\[\*\]", RegexOptions.CultureInvariant)]
     private static partial Regex Any();
 
-    [GeneratedRegex(@"^(?<name>[A-Za-z0-9]+)(\[(?<place>\d{1,6})\])*$", RegexOptions.CultureInvariant)]
-    private static partial Regex Step();
 }

@@ -54,7 +54,6 @@ async function within(work) {
       step: (id, step) => done(history.get([id, step])),
       keep: step => done(history.put(step)),
       forget: (id, from) => done(history.delete(IDBKeyRange.bound([id, from], [id, Infinity]))),
-      steps: id => done(history.getAll(IDBKeyRange.bound([id, 0], [id, Infinity]))),
     });
   } catch (fault) {
     try { transaction.abort(); } catch { /* over already */ }
@@ -75,7 +74,6 @@ function memoryStores() {
     step: async (id, step) => of(id).find(each => each.step === step),
     keep: async step => { memory.history = memory.history.filter(each => each.plan !== step.plan || each.step !== step.step); memory.history.push(step); },
     forget: async (id, from) => { memory.history = memory.history.filter(each => each.plan !== id || each.step < from); },
-    steps: async id => of(id).sort((a, b) => a.step - b.step),
   };
 }
 
@@ -105,11 +103,11 @@ export const load = id => tried(async stores => {
   return plan ? { found: true, sound: sound(plan.document), ...view(plan) } : { found: false };
 });
 
-const view = plan => ({ document: String(plan.document ?? ''), name: String(plan.name ?? ''), at: plan.at ?? 0, of: plan.of ?? 0, revision: plan.revision ?? 0 });
+const view = plan => ({ document: String(plan.document ?? ''), name: String(plan.name ?? ''), at: plan.at ?? 0, of: plan.of ?? 0 });
 
 export async function add(id, name, document, now) {
   const answer = await tried(async stores => {
-    await stores.put({ id, name, document, changed: now, at: 0, of: 0, revision: 1 });
+    await stores.put({ id, name, document, changed: now, at: 0, of: 0 });
     return {};
   });
   if (answer.ok) told(id, null);
@@ -141,7 +139,6 @@ export async function change(id, path, value, now, by) {
     const goesOn = last && last.path === path && last.by === by && now - last.at < 2000;
     if (!goesOn) plan.at += 1;
     plan.of = plan.at;
-    plan.revision += 1;
     plan.changed = now;
     await stores.keep({ plan: id, step: plan.at, path, section, before: goesOn ? last.before : kept, after, at: now, by });
     await stores.put(plan);
@@ -164,7 +161,6 @@ export async function turn(id, back, now, by) {
     plan.document = JSON.stringify(document);
     plan.name = typeof document.name === 'string' ? document.name : '';
     plan.at += back ? -1 : 1;
-    plan.revision += 1;
     plan.changed = now;
     await stores.put(plan);
     return { found: true, path: step.path, ...view(plan) };
@@ -172,8 +168,6 @@ export async function turn(id, back, now, by) {
   if (answer.ok) told(id, by);
   return answer;
 }
-
-export const history = id => tried(async stores => ({ steps: (await stores.steps(id)).map(({ step, path, at }) => ({ step, path, at })) }));
 
 export function watch(page, by) {
   if (channel) channel.onmessage = ({ data }) => { if (data.by !== by) page.invokeMethodAsync('PlanChangedElsewhere', data.plan); };
