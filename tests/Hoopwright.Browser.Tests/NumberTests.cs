@@ -61,7 +61,7 @@ public sealed class NumberTests(Site site)
         JsonElement[] bought = [.. orders.GetProperty("lines").EnumerateArray()];
         Assert.Equal(bought.Length, lines.Length);
         Assert.Equal(
-            bought.Select(line => string.Join(" | ", One($"{Text(line, "item")} {Text(line, "size")} {Text(line, "lengthText")}"), One($"{Text(line, "needed")} {Text(line, "unit")}"), One($"{Text(line, "packages")} {Text(line, "package")}"), Or(Text(line, "extension")))).Order(StringComparer.Ordinal),
+            bought.Select(line => string.Join(" | ", One($"{Text(line, "item")} {Text(line, "size")} {Text(line, "lengthText")}"), Text(line, "neededText"), One($"{Text(line, "packages")} {Text(line, "package")}"), Or(Text(line, "extension")))).Order(StringComparer.Ordinal),
             lines.Select(line => string.Join(" | ", line[0], line[1], line[2], line[4])).Order(StringComparer.Ordinal));
         string[][] stages = await RowsAsync(page, ".questions section > table tbody tr");
         Assert.Equal(orders.GetProperty("stages").EnumerateArray().Select(stage => Text(stage, "cost")), stages.Select(stage => stage[1]));

@@ -17,10 +17,11 @@ internal static class CutBarsFigure
     /// <summary>Sheets of bars, item after item; an item with many patterns goes on over several sheets.</summary>
     public static ImmutableArray<(string Name, Func<string, Drawing> Draw)> Sheets(CutSheets cuts, FigureSheet sheet)
     {
-        if (cuts.Sheets.IsEmpty) return [];
+        ImmutableArray<CutSheet> sawn = [.. cuts.Sheets.Where(item => item.IsSawn)];
+        if (sawn.IsEmpty) return [];
         int perSheet = Math.Max(3, (int)((sheet.HeightMm - 34) / PitchMm));
         List<List<(CutSheet Item, CutBar? First, int Times)>> pages = [[]];
-        foreach (CutSheet item in cuts.Sheets)
+        foreach (CutSheet item in sawn)
         {
             // A heading never stands alone at the foot of a sheet, and a reel of rope would shrink boards beside it to nothing.
             if (pages[^1].Count + 2 > perSheet || (pages[^1].Count > 0 && !AreOfOneScale(Longest(pages[^1]), LongestOf(item)))) pages.Add([]);

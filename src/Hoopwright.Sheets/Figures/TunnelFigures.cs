@@ -14,7 +14,7 @@ namespace Hoopwright.Sheets.Figures;
 /// <summary>The drawings of a tunnel, in the order of the packet.</summary>
 public static class TunnelFigures
 {
-    /// <summary>Set-out, bow, sides, ends, door leaves, strength, film and cut lists.</summary>
+    /// <summary>Set-out, bow, sides, ends, door leaves, film, cut lists and strength.</summary>
     /// <param name="tunnel">What to draw.</param>
     /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
     /// <param name="cuts">Cut lists; null leaves them out.</param>
@@ -26,7 +26,7 @@ public static class TunnelFigures
         ImmutableArray<FigureOffer> offers = Offers(tunnel, film, cuts, strength, sheet);
         var drawn = new TunnelFigure[offers.Length];
         (sideBySide ?? InTurn.Run)([.. offers.Select((offer, index) => (Action)(() => drawn[index] =
-            new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Draw())))]);
+            new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Chapter, offer.Draw())))]);
         return [.. drawn];
     }
 
@@ -38,41 +38,41 @@ public static class TunnelFigures
     /// <param name="sheet">Paper, names and units.</param>
     public static ImmutableArray<FigureOffer> Offers(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet)
     {
-        List<(string Name, Func<FigureSheet, string, Drawing> Draw)> wanted =
+        List<(string Name, FigureChapter Chapter, Func<FigureSheet, string, Drawing> Draw)> wanted =
         [
-            ("set-out", (on, number) => SetOutFigure.Draw(tunnel, on, number)),
-            ("bow", (on, number) => BowFigure.Draw(tunnel, on, number)),
-            ("left-side", (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Left)),
+            ("set-out", FigureChapter.SetOut, (on, number) => SetOutFigure.Draw(tunnel, on, number)),
+            ("bow", FigureChapter.SetOut, (on, number) => BowFigure.Draw(tunnel, on, number)),
+            ("left-side", FigureChapter.SetOut, (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Left)),
         ];
         if (tunnel.Right.Kind != tunnel.Left.Kind || tunnel.Right.HipHeight != tunnel.Left.HipHeight)
-            wanted.Add(("right-side", (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Right)));
+            wanted.Add(("right-side", FigureChapter.SetOut, (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Right)));
         foreach (EndWall end in tunnel.Ends.Where(end => end.Closing != EndClosing.Open))
         {
-            wanted.Add((end.Name + "-end", (on, number) => EndFigure.Draw(tunnel, on, number, end)));
+            wanted.Add((end.Name + "-end", FigureChapter.Ends, (on, number) => EndFigure.Draw(tunnel, on, number, end)));
             foreach (DoorOpening door in end.Doors.Where(door => !door.Leaves.IsEmpty))
-                wanted.Add((door.Id + "-leaf", (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
+                wanted.Add((door.Id + "-leaf", FigureChapter.Ends, (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
         }
         int ofLayout = wanted.Count;
-        if (strength is not null)
-        {
-            ImmutableArray<ShownLoad> shown = ShownLoad.Of(strength);
-            if (!shown.IsEmpty) wanted.Add(("strength-loads", (on, number) => StrengthLoadsFigure.Draw(tunnel, strength, shown, on, number)));
-            if (strength.Worst is { } worst) wanted.Add(("strength-bow", (on, number) => StrengthBowFigure.Draw(worst, strength, on, number)));
-        }
         if (film is not null)
         {
             ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);
             for (int index = 0; index < rolls.Length; index++)
             {
                 Func<string, Drawing> draw = rolls[index];
-                wanted.Add((Numbered("film-cuts", index, rolls.Length), (_, number) => draw(number)));
+                wanted.Add((Numbered("film-cuts", index, rolls.Length), FigureChapter.Cover, (_, number) => draw(number)));
             }
         }
-        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
+        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), FigureChapter.Cuts, (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
+        if (strength is not null)
+        {
+            ImmutableArray<ShownLoad> shown = ShownLoad.Of(strength);
+            if (!shown.IsEmpty) wanted.Add(("strength-loads", FigureChapter.Strength, (on, number) => StrengthLoadsFigure.Draw(tunnel, strength, shown, on, number)));
+            if (strength.Worst is { } worst) wanted.Add(("strength-bow", FigureChapter.Strength, (on, number) => StrengthBowFigure.Draw(worst, strength, on, number)));
+        }
         return
         [
             .. wanted.Select((each, index) => new FigureOffer(
-                each.Name, index >= ofLayout, () => Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
+                each.Name, each.Chapter, index >= ofLayout, () => Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
         ];
     }
 

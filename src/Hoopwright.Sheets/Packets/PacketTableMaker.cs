@@ -9,6 +9,7 @@ using Hoopwright.Pricing;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
+using Hoopwright.Sources;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Sheets.Packets;
@@ -19,6 +20,9 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     private string Tape(Length length) => TapeText.Of(length, planned.Units);
 
     private string Mark(Length length) => Tape(TapeText.RoundToMark(length, planned.Units));
+
+    /// <summary>A box to tick, never parted from what it stands before.</summary>
+    private static readonly string Box = $"☐{Sheets.Tables.Table.Joiner}";
 
     public Table SideMarks() => new("side-marks", "Marks along both side strings, from the front corner",
         [new("Bow", 1, TextAlign.End), new("Mark", 2, TextAlign.End), new("Ground, left", 2, TextAlign.End), new("Ground, right", 2, TextAlign.End), new("Post top", 2, TextAlign.End), new("Left post in", 2, TextAlign.End), new("Right post in", 2, TextAlign.End), new("Concrete", 1.6)],
@@ -93,8 +97,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {Name(supplier)}",
         [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
-            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), $"{Amount(line.Needed)} {UnitOf(line.Unit, line.Needed)}".Trim(), line.Waste + line.Spare == 0 ? "" : Amount(line.Waste + line.Spare),
-                line.FromStock == 0 ? "" : Amount(line.FromStock), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
+            .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), OrderAmount.Needed(line, planned.Units), line.Waste + line.Spare == 0 ? "" : OrderAmount.Of(line, line.Waste + line.Spare, planned.Units),
+                line.FromStock == 0 ? "" : OrderAmount.Of(line, line.FromStock, planned.Units), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
             TableRow.Total("Sum", "", "", "", "", "", "", "", orders.TotalFor(supplier).ToString()),
         ]);
 
@@ -106,24 +110,43 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order, a box to tick for each cut: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
         [
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
-                string.Join(";  ", bar.Pieces.Select(piece => $"[ ] {piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
+                string.Join(";  ", bar.Pieces.Select(piece => $"{Box}{piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
         ]);
 
     /// <summary>Equal lengths together, so that the stop is set once for each.</summary>
     public Table Stops(CutSheet sheet) => new("stops-" + FileNames.Of(sheet.Name), $"Saw stop: {sheet.Name}",
         [new("Blade to stop", 2, TextAlign.End), new("Pieces", 1, TextAlign.End), new("Numbers", 8)],
-        [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), string.Join(", ", stop.Pieces)))]);
+        [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), stop.Numbers))]);
 
     public Table Rules() => new("rules", "Every rule and value used",
         [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],
-        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, rule.Given ? "the plan" : rule.Source.ToString()))]);
+        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, rule.Given ? "the plan" : From(rule.Source)))]);
+
+    public Table Sources() => new("sources", "Published sources of these rules and values",
+        [new("No.", 1), new("Source", 12)],
+        [.. Published().Select((title, index) => TableRow.Of(SourceNumber(index), title))]);
+
+    /// <summary>Titles of publications, in the order in which the rules name them.</summary>
+    private IEnumerable<string> Published() => planned.Rules.Where(rule => !rule.Given && IsPublished(rule.Source)).Select(rule => rule.Source.Title).Distinct();
+
+    private string From(Citation source)
+    {
+        if (!IsPublished(source)) return source.ToString();
+        string number = SourceNumber(Published().ToList().IndexOf(source.Title)), mark = source.Standing == Standing.FromMemory ? "from memory" : "";
+        return string.Join(", ", new[] { $"{number} {source.Place}".TrimEnd(), mark }.Where(part => part.Length > 0));
+    }
+
+    private static bool IsPublished(Citation source) =>
+        source.Title != Citation.CommonPractice.Title && source.Title != Citation.FromMemory.Title && source.Title != Citation.Geometry.Title;
+
+    private static string SourceNumber(int index) => string.Create(CultureInfo.InvariantCulture, $"[{index + 1}]");
 
     private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     private string Amount(decimal value, MaterialUnit unit) => unit switch
     {
         MaterialUnit.Each or MaterialUnit.CutLengths => Amount(value),
-        MaterialUnit.Metres => Tape(TapeText.RoundUpForOpening(Length.FromMetres((double)value), planned.Units)),
+        MaterialUnit.Metres => TapeText.OfRun(Length.FromMetres((double)value), planned.Units),
         MaterialUnit.CubicMetres => TapeText.Of(Volume.FromCubicMetres((double)value), planned.Units),
         MaterialUnit.SquareMetres => TapeText.Of(Area.FromSquareMetres((double)value), planned.Units),
     };
@@ -136,13 +159,6 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         ({ } width, { } length) => $"{line.Package}, {Tape(width)} × {Tape(length)}",
         (null, { } length) => $"{line.Package}, {Tape(length)}",
         _ => line.Package,
-    };
-
-    private static string UnitOf(string unit, decimal count) => unit switch
-    {
-        "each" => "",
-        "board" or "post" or "sheet" or "length" or "stick" or "roll" or "reel" or "piece" or "bag" => count == 1 ? unit : unit + "s",
-        _ => unit,
     };
 
     private static string Name(Supplier supplier) => supplier switch

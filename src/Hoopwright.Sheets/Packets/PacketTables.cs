@@ -32,8 +32,8 @@ internal sealed class PacketTables
         Takeoff = make.Takeoff(takeoff);
         Orders = [.. orders.Lines.Select(line => line.Supplier).Distinct().Order().Select(supplier => make.Orders(orders, supplier))];
         Stages = PacketTableMaker.Stages(orders);
-        Cuts = [.. cuts.Sheets.SelectMany(sheet => (Table[])[make.Cuts(sheet), make.Stops(sheet)])];
-        Rules = make.Rules();
+        Cuts = [.. cuts.Sheets.SelectMany(sheet => sheet.IsSawn ? (Table[])[make.Cuts(sheet), make.Stops(sheet)] : [make.Cuts(sheet)])];
+        (Rules, Sources) = (make.Rules(), make.Sources());
         Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
     }
 
@@ -70,16 +70,19 @@ internal sealed class PacketTables
     /// <summary>Cost by stage.</summary>
     public Table Stages { get; }
 
-    /// <summary>For each item and size its cut list, then the settings of the saw stop.</summary>
+    /// <summary>For each item and size its cut list, then the settings of the saw stop where it is sawn.</summary>
     public ImmutableArray<Table> Cuts { get; }
 
     /// <summary>Every rule and value used.</summary>
     public Table Rules { get; }
+
+    /// <summary>Publications that the rules name by number.</summary>
+    public Table Sources { get; }
 
     /// <summary>What the tunnel stands; null when it was not worked out.</summary>
     public StrengthTables? Strength { get; }
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules];
+        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
 }

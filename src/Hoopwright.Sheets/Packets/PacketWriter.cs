@@ -88,24 +88,33 @@ public static class PacketWriter
         book.Chapter("Set-out and frame").Caution("Before anything is dug or driven",
             "Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least 10 ft away and carry long tube level. A taut string can snap; keep your face out of its line.");
         book.Table(tables.SideMarks).Table(tables.Ordinates);
+        Drawn(FigureChapter.SetOut);
         book.Chapter("Ground and ends").Caution("Wet concrete and deep holes",
             "Wet concrete burns, and the pain may come late: gloves and boots that keep water out, wash at once. Its dust harms the lungs: open bags low and upwind. Concrete belongs below the frost line. Local code and a licensed engineer decide on anchorage.");
         if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
+        Drawn(FigureChapter.Ends);
         book.Chapter("Cover").Caution("Film in wind is a sail",
             "Pull film only in a calm (smoke goes straight up, leaves hardly stir), on a dry, mild day, with enough hands. Never wind a rope round a hand. Ladders: foot out a quarter of the height, tied at the top; never lift people in a loader bucket. Check every measure on the real tunnel before film is cut: film cut short is lost.");
         book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening);
+        Drawn(FigureChapter.Cover);
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);
         book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
+        Drawn(FigureChapter.Cuts);
         book.Chapter("Takeoff").Table(tables.Takeoff);
         if (planned.Strength is { } strength && tables.Strength is { } stands) StrengthChapter.Set(book, strength, stands);
-        book.Chapter("Rules and sources").Table(tables.Rules);
-        foreach (TunnelFigure figure in figures) book.Figure(figure.Drawing);
+        Drawn(FigureChapter.Strength);
+        book.Chapter("Rules and sources").Table(tables.Rules).Table(tables.Sources);
         return book.Pages();
+
+        void Drawn(FigureChapter chapter)
+        {
+            foreach (TunnelFigure figure in figures.Where(figure => figure.Chapter == chapter)) book.Figure(figure.Drawing);
+        }
     }
 
     private static void Summary(PacketBook book, PlannedTunnel planned, Tunnel tunnel, OrderList orders)

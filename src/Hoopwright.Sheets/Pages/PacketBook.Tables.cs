@@ -8,68 +8,52 @@ namespace Hoopwright.Sheets.Pages;
 /// <content>Tables.</content>
 public sealed partial class PacketBook
 {
-    private const double CellPadMm = 1.4;
+    private const double CellPadMm = 1.4, RowPadMm = 1;
+    private const int FewRows = 3;
 
-    /// <summary>A table. Its headings are repeated on every page; a row is never parted unless it is taller than a page.</summary>
+    /// <summary>
+    /// A table. Its headings are repeated on every page; a row is never parted unless it is taller than a page. A table that
+    /// one page holds is not begun where less than a third of it has room, and what goes over to the last page is never a
+    /// row or two.
+    /// </summary>
     public PacketBook Table(Table table)
     {
-        double[] widthsMm = Widths(table);
+        double[] widthsMm = ColumnWidths.Of(table, TextWidthMm, 2 * CellPadMm, SmallEmMm);
+        ImmutableArray<(TableRow Row, ImmutableArray<ImmutableArray<string>> Cells)> rows =
+            [.. table.Rows.SelectMany(row => Parted(Wrapped(row, widthsMm)).Select(part => (row, part)))];
+        double[] heightsMm = [.. rows.Select(row => HeightMm(row.Cells))];
+        double headMm = HeightMm(Wrapped(Head(table), widthsMm));
         // A heading stays with the head of its table and the first row.
-        double firstMm = table.Rows.IsEmpty ? 0 : HeightMm(Wrapped(table.Rows[0], widthsMm));
-        HeadingOver(table.Title, HeightMm(Wrapped(Head(table), widthsMm)) + firstMm);
+        HeadingOver(table.Title, headMm + Together(heightsMm, headMm + HeadingMm(table.Title)));
         TableHead(table, widthsMm);
-        foreach ((TableRow row, ImmutableArray<ImmutableArray<string>> cells) in table.Rows.SelectMany(row => Parted(Wrapped(row, widthsMm)).Select(part => (row, part))))
+        int goesOver = heightsMm.Length - FewRows;
+        for (int at = 0; at < rows.Length; at++)
         {
-            double heightMm = HeightMm(cells);
-            if (topMm + heightMm > FloorMm)
+            (TableRow row, ImmutableArray<ImmutableArray<string>> cells) = rows[at];
+            bool isFull = topMm + heightsMm[at] > FloorMm;
+            bool keepsFew = at == goesOver && at > 0 && topMm + heightsMm.Skip(at).Sum() > FloorMm && headMm + heightsMm.Skip(at).Sum() < FloorMm - MarginMm;
+            if (isFull || keepsFew)
             {
                 NewPage();
                 TableHead(table, widthsMm);
             }
             if (row.IsTotal) Pen().Line(new SheetPoint(MarginMm, topMm), new SheetPoint(MarginMm + TextWidthMm, topMm), LineRole.Outline);
             Row(table, cells, widthsMm, row.IsTotal ? LetterWeight.Bold : LetterWeight.Regular);
-            topMm += heightMm;
+            topMm += heightsMm[at];
             Pen().Line(new SheetPoint(MarginMm, topMm), new SheetPoint(MarginMm + TextWidthMm, topMm), LineRole.Texture, Ink.Zinc);
         }
         topMm += 4;
         return this;
     }
 
-    /// <summary>
-    /// Widths of the columns. Where all fit without a break each gets what it needs and the rest goes by their shares;
-    /// else the longest columns are broken, never within a word while there is room for it.
-    /// </summary>
-    private double[] Widths(Table table)
+    /// <summary>How much of the rows must have room below the heading for the table to begin on this page.</summary>
+    private double Together(double[] heightsMm, double aboveMm)
     {
-        double[] whole = new double[table.Columns.Length], least = new double[table.Columns.Length];
-        foreach (TableRow row in table.Rows.Prepend(Head(table)))
-        {
-            Typeface face = Typeface.Of(row.IsTotal ? LetterWeight.Bold : LetterWeight.Regular);
-            for (int column = 0; column < row.Cells.Length; column++)
-            {
-                string text = TapeFractions.Set(row.Cells[column]);
-                double pads = (2 * CellPadMm) + 0.01;
-                whole[column] = Math.Max(whole[column], text.Split('\n').Max(line => face.WidthMm(line, SmallEmMm)) + pads);
-                least[column] = Math.Max(least[column], text.Split(' ', '\n').Max(word => face.WidthMm(word, SmallEmMm)) + pads);
-            }
-        }
-
-        double spare = TextWidthMm - whole.Sum(), shares = table.Columns.Sum(column => column.Share);
-        if (spare >= 0) return [.. whole.Select((width, column) => width + (spare * table.Columns[column].Share / shares))];
-        if (least.Sum() > TextWidthMm) return [.. least.Select(width => TextWidthMm * width / least.Sum())];
-
-        // One limit for all, as large as the page allows: short columns stay whole and only long ones are broken.
-        double low = 0, high = TextWidthMm;
-        for (int halving = 0; halving < 40; halving++)
-        {
-            double limit = (low + high) / 2;
-            if (Limited(limit).Sum() <= TextWidthMm) low = limit;
-            else high = limit;
-        }
-
-        return [.. Limited(low)];
-
-        IEnumerable<double> Limited(double limit) => whole.Select((width, column) => Math.Max(least[column], Math.Min(width, limit)));
+        if (heightsMm.Length == 0) return 0;
+        double allMm = heightsMm.Sum(), hereMm = sheets.Count == 0 ? 0 : FloorMm - topMm - aboveMm;
+        bool fitsOnePage = aboveMm + allMm <= FloorMm - MarginMm;
+        if (heightsMm.Length <= 2 * FewRows && fitsOnePage) return allMm;
+        return fitsOnePage && hereMm < allMm / 3 ? allMm : heightsMm[0];
     }
 
     /// <summary>The row whole; in parts when it is taller than a page.</summary>
@@ -86,7 +70,7 @@ public sealed partial class PacketBook
 
     private static TableRow Head(Table table) => new([.. table.Columns.Select(column => column.Name)], true);
 
-    private static double HeightMm(ImmutableArray<ImmutableArray<string>> cells) => (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * CellPadMm) - 0.6;
+    private static double HeightMm(ImmutableArray<ImmutableArray<string>> cells) => (cells.Max(cell => cell.Length) * SmallLeadMm) + (2 * RowPadMm) - 0.6;
 
     private void TableHead(Table table, double[] widthsMm)
     {
@@ -110,7 +94,7 @@ public sealed partial class PacketBook
                 TextAlign.Middle => leftMm + (widthsMm[column] / 2),
                 TextAlign.End => leftMm + widthsMm[column] - CellPadMm,
             };
-            double lineMm = topMm + CellPadMm;
+            double lineMm = topMm + RowPadMm;
             foreach (string line in cells[column])
             {
                 Write(line, new SheetPoint(anchorMm, lineMm + (SmallLeadMm * 0.68)), SmallEmMm, weight, align);

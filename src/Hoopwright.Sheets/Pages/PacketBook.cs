@@ -11,7 +11,7 @@ namespace Hoopwright.Sheets.Pages;
 /// </summary>
 public sealed partial class PacketBook
 {
-    private const double MarginMm = 18, BodyEmMm = 3.9, LeadMm = 5.2, SmallEmMm = 3.5, SmallLeadMm = 4.6, HeadEmMm = 5.6, TitleEmMm = 10;
+    private const double MarginMm = 18, BodyEmMm = 3.9, LeadMm = 5.2, SmallEmMm = 3.5, SmallLeadMm = 4.6, HeadEmMm = 5.6, TitleEmMm = 10, HeadingLeadMm = 8, HeadingGapMm = 3;
     private const string Layer = "page";
 
     private readonly Paper paper;
@@ -176,12 +176,14 @@ public sealed partial class PacketBook
 
     private void HeadingOver(string title, double followingMm)
     {
-        const double LeadMm = 8;
-        ImmutableArray<string> lines = TextSetter.Lines(title, TextWidthMm, HeadEmMm, LetterWeight.Bold);
-        Need((lines.Length * LeadMm) + 3 + followingMm);
-        topMm += 3;
-        foreach (string line in lines) Line(line, HeadEmMm, LeadMm, LetterWeight.Bold);
+        Need(HeadingMm(title) + followingMm);
+        topMm += HeadingGapMm;
+        foreach (string line in HeadingLines(title)) Line(line, HeadEmMm, HeadingLeadMm, LetterWeight.Bold);
     }
+
+    private double HeadingMm(string title) => (HeadingLines(title).Length * HeadingLeadMm) + HeadingGapMm;
+
+    private ImmutableArray<string> HeadingLines(string title) => TextSetter.Lines(title, TextWidthMm, HeadEmMm, LetterWeight.Bold);
 
     /// <summary>A page being set.</summary>
     private sealed class Sheet(double wideMm, double highMm)

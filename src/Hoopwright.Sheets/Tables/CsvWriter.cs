@@ -4,7 +4,8 @@ namespace Hoopwright.Sheets.Tables;
 
 /// <summary>
 /// Writes a table as comma-separated values by RFC 4180, UTF-8, lines ending in \r\n. A cell of words that a spreadsheet
-/// would run as a formula gets an apostrophe before it, which spreadsheets take for "this is text".
+/// would run as a formula gets an apostrophe before it, which spreadsheets take for "this is text". Blanks that hold words
+/// together on paper are plain ones here.
 /// </summary>
 public static class CsvWriter
 {
@@ -24,6 +25,7 @@ public static class CsvWriter
 
     private static string Cell(string text)
     {
+        text = text.Replace(Table.Joiner, ' ');
         string harmless = text.Length > 0 && "=+-@\t\r".Contains(text[0], StringComparison.Ordinal) && !IsNumber(text) ? "'" + text : text;
         return harmless.AsSpan().IndexOfAny("\",\r\n") >= 0 ? "\"" + harmless.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : harmless;
     }

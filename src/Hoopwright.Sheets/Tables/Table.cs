@@ -7,4 +7,8 @@ namespace Hoopwright.Sheets.Tables;
 /// <param name="Title">Its heading on paper.</param>
 /// <param name="Columns">Its columns.</param>
 /// <param name="Rows">Its rows; each has a cell per column.</param>
-public sealed record Table(string Name, string Title, ImmutableArray<Column> Columns, ImmutableArray<TableRow> Rows);
+public sealed record Table(string Name, string Title, ImmutableArray<Column> Columns, ImmutableArray<TableRow> Rows)
+{
+    /// <summary>A blank at which a cell is never broken (no-break space).</summary>
+    public const char Joiner = '\u00A0';
+}

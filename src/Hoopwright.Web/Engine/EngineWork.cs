@@ -142,7 +142,7 @@ public static class EngineWork
             json.WriteRawValue(ComparisonJson.Write(Comparison.Of(first, second)), skipInputValidation: true);
             json.WritePropertyName("drawing");
             if (first.Tunnel is null || second.Tunnel is null) json.WriteNullValue();
-            else WriteDrawing(json, new FigureOffer("before-after", true, () => BeforeAfterFigure.Draw(first, second, "", Sheet(second), "1 of 1")));
+            else WriteDrawing(json, new FigureOffer("before-after", FigureChapter.Strength, true, () => BeforeAfterFigure.Draw(first, second, "", Sheet(second), "1 of 1")));
         });
     }
 

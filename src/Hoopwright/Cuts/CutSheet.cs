@@ -17,6 +17,9 @@ public sealed record CutSheet
     /// <summary>Its size.</summary>
     public required string Size { get; init; }
 
+    /// <summary>False for rope: it is cut with a knife at a mark, needs no saw stop, and its reel no drawing.</summary>
+    public bool IsSawn => Item != Items.PullingRope;
+
     /// <summary>Width of the saw cut.</summary>
     public required Length Kerf { get; init; }
 

@@ -92,6 +92,7 @@ internal static class OrderResults
             json.Text("package", line.Package);
             json.Text("unit", line.Unit);
             json.Number("needed", decimal.Round(line.Needed, 6));
+            json.Text("neededText", OrderAmount.Needed(line, json.Units));
             json.Number("waste", decimal.Round(line.Waste, 6));
             json.Number("spare", decimal.Round(line.Spare, 6));
             json.Number("fromStock", decimal.Round(line.FromStock, 6));

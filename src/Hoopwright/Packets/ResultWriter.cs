@@ -12,13 +12,15 @@ namespace Hoopwright.Packets;
 internal sealed class ResultWriter : IDisposable
 {
     private readonly Utf8JsonWriter json;
-    private readonly UnitSystem units;
 
     public ResultWriter(Stream stream, UnitSystem units)
     {
-        this.units = units;
+        Units = units;
         json = new Utf8JsonWriter(stream, PlanWriter.Indented);
     }
+
+    /// <summary>Units of what people read.</summary>
+    public UnitSystem Units { get; }
 
     public void Group(string name, Action fields)
     {
@@ -78,13 +80,13 @@ internal sealed class ResultWriter : IDisposable
     public void Length(string name, Length value)
     {
         Value(name + "M", value.Metres);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Thickness(string name, Length value)
     {
         Value(name + "M", value.Metres);
-        json.WriteString(name + "Text", TapeText.OfThickness(value, units));
+        json.WriteString(name + "Text", TapeText.OfThickness(value, Units));
     }
 
     public void Angle(string name, Angle value)
@@ -96,49 +98,49 @@ internal sealed class ResultWriter : IDisposable
     public void Area(string name, Area value)
     {
         Value(name + "M2", value.SquareMetres);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Volume(string name, Volume value)
     {
         Value(name + "M3", value.CubicMetres);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Mass(string name, Mass value)
     {
         Value(name + "Kg", value.Kilograms);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Pressure(string name, Pressure value)
     {
         Value(name + "Pa", value.Pascals, 3);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Stress(string name, Pressure value)
     {
         Value(name + "Pa", value.Pascals, 0);
-        json.WriteString(name + "Text", TapeText.OfStress(value, units));
+        json.WriteString(name + "Text", TapeText.OfStress(value, Units));
     }
 
     public void Speed(string name, Speed value)
     {
         Value(name + "Mps", value.MetresPerSecond, 4);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Force(string name, Force value)
     {
         Value(name + "N", value.Newtons, 3);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     public void Moment(string name, Moment value)
     {
         Value(name + "Nm", value.NewtonMetres, 3);
-        json.WriteString(name + "Text", TapeText.Of(value, units));
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
     /// <summary>A share of strength or a factor; six decimals, since what solvers iterate to is not the same further down everywhere.</summary>
@@ -148,7 +150,7 @@ internal sealed class ResultWriter : IDisposable
     public void Movement(string name, Length value)
     {
         Value(name + "M", value.Metres, 6);
-        json.WriteString(name + "Text", TapeText.OfThickness(value, units));
+        json.WriteString(name + "Text", TapeText.OfThickness(value, Units));
     }
 
     public void Dispose()

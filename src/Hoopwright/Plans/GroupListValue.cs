@@ -46,6 +46,8 @@ internal sealed class GroupListValue<[DynamicallyAccessedMembers(DynamicallyAcce
 
     public override string Example(UnitSystem units) => "[ { … } ]";
 
+    public override string? SentenceAt(string path) => format.SentenceAt(path);
+
     public override void Describe(JsonObject schema)
     {
         var items = new JsonObject();

@@ -30,5 +30,7 @@ internal sealed class GroupValue<[DynamicallyAccessedMembers(DynamicallyAccessed
 
     public override string Example(UnitSystem units) => "{ … }";
 
+    public override string? SentenceAt(string path) => format.SentenceAt(path);
+
     public override void Describe(JsonObject schema) => format.Describe(schema);
 }

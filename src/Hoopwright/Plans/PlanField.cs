@@ -26,6 +26,10 @@ internal abstract class PlanField<TSection>(string name)
     /// <summary>Writes name and value, when given.</summary>
     public abstract void Write(TSection section, Utf8JsonWriter writer);
 
+    /// <summary>What a field within its value means; null when it has none there.</summary>
+    /// <param name="path">The path from the value on.</param>
+    public abstract string? SentenceAt(string path);
+
     /// <summary>Completes the field's schema.</summary>
     public abstract void Describe(JsonObject schema);
 }
@@ -68,6 +72,8 @@ internal sealed class PlanField<TSection, T>(
         writer.WritePropertyName(Name);
         kind.Write(value, writer);
     }
+
+    public override string? SentenceAt(string path) => kind.SentenceAt(path);
 
     public override void Describe(JsonObject schema) => kind.Describe(schema);
 }

@@ -18,6 +18,10 @@ namespace Hoopwright.Plans;
 internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] TSection>(params ImmutableArray<PlanField<TSection>> fields)
     where TSection : PlanSection, new()
 {
+    private readonly Lazy<Dictionary<string, string?>> sentences = new(() => typeof(TSection).GetProperties().ToDictionary(
+        property => property.GetCustomAttribute<JsonPropertyNameAttribute>()?.Name ?? JsonNamingPolicy.CamelCase.ConvertName(property.Name),
+        property => property.GetCustomAttribute<DescriptionAttribute>()?.Description));
+
     /// <summary>Checks that need more than one field of the section.</summary>
     public Action<PlanNode, PlanProblems>? Check { get; init; }
 
@@ -107,15 +111,22 @@ internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessed
         DescribeCheck?.Invoke(schema);
     }
 
+    /// <summary>What a field means, by the sentence that its property's [Description] says; null when there is no such field.</summary>
+    /// <param name="path">From this group on, such as doors[0].swing.</param>
+    public string? SentenceAt(string path)
+    {
+        string[] steps = path.Split('.', 2);
+        string name = steps[0].Split('[')[0];
+        return steps.Length == 1 ? SentenceOf(name) : Find(name)?.SentenceAt(steps[1]);
+    }
+
     /// <summary>True when no field is given.</summary>
     public bool IsEmpty(TSection section) => Unknown(section).IsEmpty && fields.All(field => field.IsAbsent(section));
 
     private static ImmutableArray<UnknownField> Unknown(TSection section) =>
         section.Unknown.IsDefault ? [] : section.Unknown;
 
-    private static string? SentenceOf(string field) => typeof(TSection).GetProperties()
-        .FirstOrDefault(property => (property.GetCustomAttribute<JsonPropertyNameAttribute>()?.Name ?? JsonNamingPolicy.CamelCase.ConvertName(property.Name)) == field)
-        ?.GetCustomAttribute<DescriptionAttribute>()?.Description;
+    private string? SentenceOf(string field) => sentences.Value.GetValueOrDefault(field);
 
     private PlanField<TSection>? Find(string name)
     {

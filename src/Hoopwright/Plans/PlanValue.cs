@@ -29,6 +29,10 @@ internal abstract class PlanValue<T>
     {
     }
 
+    /// <summary>What a field within the value means; null when it has none there.</summary>
+    /// <param name="path">The path from the value on.</param>
+    public virtual string? SentenceAt(string path) => null;
+
     /// <summary>Says that a value is of the wrong kind altogether.</summary>
     protected static void WrongKind(PlanNode node, PlanProblems problems, string wanted, string accepted) =>
         problems.Error(

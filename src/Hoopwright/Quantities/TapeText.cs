@@ -65,6 +65,13 @@ public static partial class TapeText
         UnitSystem.Metric => WholeMillimetres(Nearest(length, Step.OfMillimetres(10))),
     };
 
+    /// <summary>What is bought by the length, up to a whole foot or tenth of a metre: "162 ft", "49.3 m".</summary>
+    public static string OfRun(Length run, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(Math.Round(Up(run, Step.OfInches(12, 1)).Feet), 0) + " ft",
+        UnitSystem.Metric => Fixed(Up(run, Step.OfMillimetres(100)).Metres, 1) + " m",
+    };
+
     /// <summary>Whole millimetres: <c>1689 mm</c>. Nearest, halves away from zero.</summary>
     public static string WholeMillimetres(Length length) =>
         Fixed(Math.Round(Nearest(length, Step.OfMillimetres(1)).Millimetres), 0) + " mm";

@@ -175,4 +175,15 @@ public sealed class TapeTextTests
     }
 
     private static bool Near(double actual, double expected, double within) => Math.Abs(actual - expected) <= within;
+
+    [Theory]
+    [InlineData(49.24, "162 ft", "49.3 m")]
+    [InlineData(0.3048, "1 ft", "0.4 m")]
+    [InlineData(30.48, "100 ft", "30.5 m")]
+    [InlineData(0, "0 ft", "0.0 m")]
+    public void What_is_bought_by_the_length_goes_up_to_a_foot_or_a_tenth_of_a_metre(double metres, string us, string metric)
+    {
+        Assert.Equal(us, TapeText.OfRun(Length.FromMetres(metres), UnitSystem.UsCustomary));
+        Assert.Equal(metric, TapeText.OfRun(Length.FromMetres(metres), UnitSystem.Metric));
+    }
 }

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Tables;
+
+namespace Hoopwright.Sheets.Pages;
+
+/// <summary>
+/// Widths of the columns of a table on paper. Where every cell fits without a break each column gets what it needs and the
+/// rest goes by the shares; else the width is dealt out so that the sum over all cells of the cube of their lines is
+/// least: a few very tall cells cost more than many of two lines. No column is narrower than its longest word while there
+/// is room for that.
+/// </summary>
+internal static class ColumnWidths
+{
+    private const double StepMm = 1.5;
+
+    /// <summary>A width for each column; together the whole width.</summary>
+    /// <param name="table">The table, its headings among the cells.</param>
+    /// <param name="wholeMm">The width to deal out.</param>
+    /// <param name="padsMm">What the blanks beside a cell's text take of its column.</param>
+    /// <param name="emMm">Size of the lettering.</param>
+    public static double[] Of(Table table, double wholeMm, double padsMm, double emMm)
+    {
+        ImmutableArray<Cell>[] columns =
+            [.. table.Columns.Select((column, at) => table.Rows.Select(row => new Cell(row.Cells[at], row.IsTotal, emMm)).Prepend(new Cell(column.Name, true, emMm)).ToImmutableArray())];
+        double hairMm = padsMm + 0.01;
+        double[] unbroken = [.. columns.Select(cells => cells.Max(cell => cell.UnbrokenMm) + hairMm)];
+        double[] least = [.. columns.Select(cells => cells.Max(cell => cell.LongestWordMm) + hairMm)];
+        double spareMm = wholeMm - unbroken.Sum();
+        if (spareMm >= 0) return Shared(unbroken, spareMm, table);
+        double toDealMm = wholeMm - least.Sum();
+        if (toDealMm < 0) return [.. least.Select(width => wholeMm * width / least.Sum())];
+
+        int steps = (int)(toDealMm / StepMm);
+        double[] widths = [.. least];
+        int[] dealt = Dealt([.. columns.Select((cells, at) => Costs(cells, least[at] - hairMm, unbroken[at] - least[at], steps))], steps);
+        for (int column = 0; column < widths.Length; column++) widths[column] += dealt[column] * StepMm;
+        return Shared(widths, wholeMm - widths.Sum(), table);
+    }
+
+    private static double[] Shared(double[] widths, double spareMm, Table table)
+    {
+        double shares = table.Columns.Sum(column => column.Share);
+        return [.. widths.Select((width, column) => width + (spareMm * table.Columns[column].Share / shares))];
+    }
+
+    /// <summary>What a column costs with each number of steps more than its least width.</summary>
+    private static double[] Costs(ImmutableArray<Cell> cells, double leastMm, double toUnbrokenMm, int steps)
+    {
+        double[] costs = new double[steps + 1];
+        for (int step = 0; step <= steps; step++)
+        {
+            // Beyond the width at which nothing is broken nothing changes.
+            costs[step] = step > 0 && (step - 1) * StepMm >= toUnbrokenMm ? costs[step - 1] : cells.Sum(cell => Math.Pow(cell.LinesAt(leastMm + (step * StepMm)), 3));
+        }
+        return costs;
+    }
+
+    /// <summary>The steps of each column that together cost least; of equal ones the fewest for the columns on the left.</summary>
+    private static int[] Dealt(double[][] costs, int steps)
+    {
+        double[] best = costs[0];
+        var chosen = new int[costs.Length][];
+        chosen[0] = [.. Enumerable.Range(0, steps + 1)];
+        for (int column = 1; column < costs.Length; column++)
+        {
+            double[] with = new double[steps + 1];
+            chosen[column] = new int[steps + 1];
+            for (int all = 0; all <= steps; all++)
+            {
+                with[all] = double.PositiveInfinity;
+                for (int own = 0; own <= all; own++)
+                {
+                    double cost = best[all - own] + costs[column][own];
+                    if (cost < with[all]) (with[all], chosen[column][all]) = (cost, own);
+                }
+            }
+            best = with;
+        }
+
+        int[] dealt = new int[costs.Length];
+        int left = steps;
+        for (int column = costs.Length - 1; column >= 0; column--)
+        {
+            dealt[column] = chosen[column][left];
+            left -= dealt[column];
+        }
+        return dealt;
+    }
+
+    /// <summary>The words of a cell, measured.</summary>
+    private readonly struct Cell
+    {
+        private readonly double blankMm;
+        private readonly double[][] words;
+
+        public Cell(string text, bool isBold, double emMm)
+        {
+            Typeface face = Typeface.Of(isBold ? LetterWeight.Bold : LetterWeight.Regular);
+            blankMm = face.WidthMm(" ", emMm);
+            words = [.. TapeFractions.Set(text).Split('\n').Select(line => TextSetter.Words(line).Select(word => face.WidthMm(word, emMm)).ToArray())];
+            double blank = blankMm;
+            UnbrokenMm = words.Max(line => line.Sum() + (blank * Math.Max(0, line.Length - 1)));
+            LongestWordMm = words.Max(line => line.Length == 0 ? 0 : line.Max());
+        }
+
+        public double UnbrokenMm { get; }
+
+        public double LongestWordMm { get; }
+
+        public int LinesAt(double widthMm)
+        {
+            if (UnbrokenMm <= widthMm) return words.Length;
+            int lines = 0;
+            foreach (double[] line in words)
+            {
+                lines++;
+                double takenMm = 0;
+                foreach (double word in line)
+                {
+                    double withMm = takenMm == 0 ? word : takenMm + blankMm + word;
+                    if (withMm > widthMm && takenMm > 0) lines++;
+                    takenMm = withMm > widthMm ? word : withMm;
+                }
+            }
+            return lines;
+        }
+    }
+}
