@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Pages;
@@ -56,7 +57,7 @@ public sealed class ColumnWidthsTests
         .All(each => each.cell.Split(' ').All(word => Typeface.Of(LetterWeight.Regular).WidthMm(word, EmMm) + PadsMm <= widths[each.column] - 1.6)));
 
     private static double Cost(Table table, double[] widths) =>
-        table.Rows.Sum(row => row.Cells.Select((cell, column) => Math.Pow(Lines(cell, widths[column]).Count(), 3)).Sum());
+        table.Rows.Sum(row => row.Cells.Select((cell, column) => Math.Pow(Lines(cell, widths[column]).Length, 3)).Sum());
 
-    private static IEnumerable<string> Lines(string text, double widthMm) => TextSetter.Lines(text, widthMm - PadsMm, EmMm, LetterWeight.Regular);
+    private static ImmutableArray<string> Lines(string text, double widthMm) => TextSetter.Lines(text, widthMm - PadsMm, EmMm, LetterWeight.Regular);
 }
