@@ -30,4 +30,18 @@ internal static class Register
     internal static PublishedWork SoilMechanics { get; } = new("soil mechanics, any handbook");
 
     internal static PublishedWork Mechanics { get; } = new("strength of materials, any handbook");
+
+    internal static PublishedWork SolarPosition { get; } = new("NREL/TP-560-34302, Solar Position Algorithm for Solar Radiation Applications (rev. 2008), National Renewable Energy Laboratory");
+
+    internal static PublishedWork KastenYoung { get; } = new("Kasten and Young, Revised optical air mass tables and approximation formula, Applied Optics 28 (1989) 4735");
+
+    internal static PublishedWork IneichenPerez { get; } = new("Ineichen and Perez, A new airmass independent formulation for the Linke turbidity coefficient, Solar Energy 73 (2002) 151");
+
+    internal static PublishedWork AshraeFundamentals { get; } = new("ASHRAE Handbook, Fundamentals");
+
+    internal static PublishedWork Haurwitz { get; } = new("Haurwitz, Insolation in relation to cloudiness and cloud density, Journal of Meteorology 2 (1945) 154");
+
+    internal static PublishedWork HayDavies { get; } = new("Hay and Davies, Calculation of the solar radiation incident on an inclined surface, First Canadian Solar Radiation Data Workshop (1980)");
+
+    internal static PublishedWork Perez { get; } = new("Perez, Ineichen, Seals, Michalsky and Stewart, Modeling daylight availability and irradiance components, Solar Energy 44 (1990) 271");
 }
