@@ -1,5 +1,6 @@
 using System.Globalization;
 using Hoopwright.Cover;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Cuts;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -87,6 +88,28 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     public Table Fastening(CoverPlan cover) => new("fastening", "Where film is held",
         [new("Where", 4), new("By", 1.4), new("Length", 1.6, TextAlign.End), new("Wires", 1, TextAlign.End), new("On", 1.2)],
         [.. cover.Runs.Select(run => TableRow.Of(run.Place, run.Kind.ToString().ToLowerInvariant(), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), run.OnWood ? "wood" : "tube"))]);
+
+    public Table Pull(PullPlan pull) => new("film-pull", $"How tight to pull the roof film, by its temperature; best near {TapeText.Of(pull.Best, planned.Units)}",
+        [new("Film at", 1.4, TextAlign.End), new("that is air in full sun at", 1.6, TextAlign.End), new("Pull", 3), new("Over the length", 1.8, TextAlign.End), new("Over a bow", 1.6, TextAlign.End), new("Then hangs at mid-bay", 1.6, TextAlign.End), new($"Gives under {TapeText.Of(pull.GaugePush, planned.Units)}, about", 1.8, TextAlign.End), new("Hangs on the hottest day", 1.8, TextAlign.End), new("Pulls on the coldest day", 2.6, TextAlign.End)],
+        [.. pull.Rows.Select(row => PullRow(row))]);
+
+    private TableRow PullRow(PullRow row)
+    {
+        (string says, bool isPulled) = row.Advice switch
+        {
+            PullAdvice.TooCold => ("too cold: do not pull", false),
+            PullAdvice.PastSnug => ("past snug by", true),
+            PullAdvice.Snug => ("just snug", true),
+            PullAdvice.Loose => ("leave longer than snug by", true),
+            PullAdvice.TooHot => ("too hot: do not pull", false),
+        };
+        bool isMeasured = row.Advice is PullAdvice.PastSnug or PullAdvice.Loose;
+        return TableRow.Of(
+            TapeText.Of(row.Film, planned.Units), TapeText.Of(row.AirInSun, planned.Units), says,
+            isMeasured ? Mark(row.PastSnugAlong.Abs()) : "", isMeasured ? Mark(row.PastSnugOverBow.Abs()) : "",
+            isPulled ? Mark(row.Sag) : "", isPulled ? Mark(row.Give) : "", isPulled ? Mark(row.HotSag) : "",
+            isPulled ? $"{TapeText.Of(row.ColdPullCrept, planned.Units)} to {TapeText.Of(row.ColdPull, planned.Units)}" : "");
+    }
 
     public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",
         [new("Stage", 1.2), new("Item", 2.6), new("Size", 2.6), new("Needed", 1.6, TextAlign.End), new("Unit", 1.2), new("Rule", 5)],

@@ -29,6 +29,7 @@ internal sealed class PacketTables
         Film = make.Film(cover);
         FilmMarks = make.FilmMarks();
         Fastening = make.Fastening(cover);
+        Pull = make.Pull(cover.Pull);
         Takeoff = make.Takeoff(takeoff);
         Orders = [.. orders.Lines.Select(line => line.Supplier).Distinct().Order().Select(supplier => make.Orders(orders, supplier))];
         Stages = PacketTableMaker.Stages(orders);
@@ -61,6 +62,9 @@ internal sealed class PacketTables
     /// <summary>Where film is held.</summary>
     public Table Fastening { get; }
 
+    /// <summary>How tight film is pulled.</summary>
+    public Table Pull { get; }
+
     /// <summary>What is needed and why.</summary>
     public Table Takeoff { get; }
 
@@ -84,5 +88,5 @@ internal sealed class PacketTables
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
+        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
 }

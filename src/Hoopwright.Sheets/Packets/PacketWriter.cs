@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -97,7 +98,7 @@ public static class PacketWriter
         Drawn(FigureChapter.Ends);
         book.Chapter("Cover").Caution("Film in wind is a sail",
             "Pull film only in a calm (smoke goes straight up, leaves hardly stir), on a dry, mild day, with enough hands. Never wind a rope round a hand. Ladders: foot out a quarter of the height, tied at the top; never lift people in a loader bucket. Check every measure on the real tunnel before film is cut: film cut short is lost.");
-        book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening);
+        book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening).Table(tables.Pull).Paragraph(PullNote(planned.Cover!.Pull, planned.Units));
         Drawn(FigureChapter.Cover);
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
@@ -116,6 +117,11 @@ public static class PacketWriter
             foreach (TunnelFigure figure in figures.Where(figure => figure.Chapter == chapter)) book.Figure(figure.Drawing);
         }
     }
+
+    private static string PullNote(PullPlan pull, UnitSystem units) =>
+        $"Snug is smooth without force, laid flat by hand. Measure the film, not the air, where it lies in the sun; film between {TapeText.Of(pull.Coldest, units)} and {TapeText.Of(pull.Hottest, units)} is what the year was taken to bring. "
+        + $"{(pull.HasRoom ? "" : "No pull keeps both limits over so wide a year: the pull given lies midway. ")}"
+        + $"{pull.Hands} people pull, one to a rope. Film gives way to a steady pull within weeks: the cold pull lies between both values, and after the first warm weeks it hangs in the heat as if it had been laid just snug. Stiffness and yield of film are from memory or ranges; the maker of your film knows better.";
 
     private static void Summary(PacketBook book, PlannedTunnel planned, Tunnel tunnel, OrderList orders)
     {

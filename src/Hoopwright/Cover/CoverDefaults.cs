@@ -56,6 +56,12 @@ internal static class CoverDefaults
 
     internal static Usual<int> ChannelEndScrews { get; } = new(1, "So many screws more stand at each end of a run of lock channel.", Citation.CommonPractice);
 
+    internal static Usual<Ratio> ColdPart { get; } = new(Ratio.FromPercent(50), "On the coldest day film may be stressed to this part of where it starts to stretch for good; the rest is for wind and snow.", Citation.FromMemory);
+
+    internal static Usual<Ratio> HotSag { get; } = new(Ratio.FromPercent(6.25), "On the hottest day film may hang between two bows by this part of the bay: 3 in of 4 ft.", Citation.CommonPractice);
+
+    internal static Usual<Ratio> LooseSag { get; } = new(Ratio.FromPercent(3.125), "On a hot day film can be laid evenly slack up to this part of the bay: 1-1/2 in of 4 ft.", Citation.CommonPractice);
+
     internal static Usual<bool> SidesInChannel => FilmFasteners.SidesInChannel;
 
     internal static Usual<Length> RopeSpacing { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 
@@ -24,6 +25,9 @@ public sealed record CoverPlan
 
     /// <summary>Ropes that pull the roof film over.</summary>
     public required PullingRopes Ropes { get; init; }
+
+    /// <summary>How tight the roof film is pulled.</summary>
+    public required PullPlan Pull { get; init; }
 
     /// <summary>Length of tape that covers sharp points and the bows.</summary>
     public required Length BowTape { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
@@ -17,6 +18,8 @@ public static class CoverPlanner
         CoverRules rules = CoverRules.Of(tunnel.Plan.Cover, answers);
         ImmutableArray<CoverPiece> pieces = new FilmPieces(tunnel, rules).All();
         ImmutableArray<FasteningRun> runs = new FasteningRuns(tunnel, rules).All();
+        PullingRopes ropes = Ropes(pieces[0], rules);
+        (PullPlan pull, ImmutableArray<Diagnostic> ofPull) = new PullPlanner(tunnel, ropes, answers).Plan();
         var plan = new CoverPlan
         {
             Pieces = pieces,
@@ -24,10 +27,11 @@ public static class CoverPlanner
             Order = rules.Order,
             Thickness = rules.Thickness,
             TemporaryWires = TemporaryWires(runs, rules),
-            Ropes = Ropes(pieces[0], rules),
+            Ropes = ropes,
+            Pull = pull,
             BowTape = (tunnel.RoofArc() * tunnel.Stations.Length) + (rules.TapePerPoint * SharpPoints(tunnel)),
         };
-        return new CoverOutcome(plan, Check(tunnel, rules));
+        return new CoverOutcome(plan, [.. Check(tunnel, rules), .. ofPull]);
     }
 
     /// <summary>Only end film that waits for the roof to go over it is held for the time being.</summary>

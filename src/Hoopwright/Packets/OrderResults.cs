@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Orders;
@@ -45,7 +46,43 @@ internal static class OrderResults
             json.Names("pieces", run.PieceIds);
             json.Names("members", run.OnMemberIds);
         });
+        json.Group("pull", () => Pull(json, cover.Pull));
         json.Group("film", () => Film(json, film));
+    }
+
+    private static void Pull(ResultWriter json, PullPlan pull)
+    {
+        json.Temperature("coldest", pull.Coldest);
+        json.Temperature("hottest", pull.Hottest);
+        json.Ratio("coldLimit", pull.ColdLimit);
+        json.Ratio("hotLimit", pull.HotLimit);
+        json.Temperature("best", pull.Best);
+        json.Flag("hasRoom", pull.HasRoom);
+        json.Force("gaugePush", pull.GaugePush);
+        json.Force("oneHand", pull.OneHand);
+        json.Count("hands", pull.Hands);
+        json.Group("planned", () => PullRow(json, pull.Planned));
+        json.List("rows", pull.Rows, row => PullRow(json, row));
+    }
+
+    private static void PullRow(ResultWriter json, PullRow row)
+    {
+        json.Temperature("film", row.Film);
+        json.Temperature("airInSun", row.AirInSun);
+        json.Ratio("least", row.Least);
+        json.Ratio("most", row.Most);
+        json.Ratio("target", row.Target);
+        json.Text("advice", TunnelResults.Word(row.Advice));
+        json.Length("pastSnugPerBay", row.PastSnugPerBay);
+        json.Length("pastSnugAlong", row.PastSnugAlong);
+        json.Length("pastSnugOverBow", row.PastSnugOverBow);
+        json.Length("sag", row.Sag);
+        json.Length("give", row.Give);
+        json.Force("handPull", row.HandPull);
+        json.ForcePerLength("coldPull", row.ColdPull);
+        json.ForcePerLength("coldPullCrept", row.ColdPullCrept);
+        json.Length("hotSag", row.HotSag);
+        json.Length("hotSagCrept", row.HotSagCrept);
     }
 
     public static void Takeoff(ResultWriter json, TakeoffList takeoff) => json.List("takeoff", takeoff.Lines, line =>

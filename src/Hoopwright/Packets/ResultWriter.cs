@@ -137,6 +137,18 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
+    public void Temperature(string name, Temperature value)
+    {
+        Value(name + "K", value.Kelvins, 4);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
+    public void ForcePerLength(string name, ForcePerLength value)
+    {
+        Value(name + "NPerM", value.NewtonsPerMetre, 4);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
     public void Moment(string name, Moment value)
     {
         Value(name + "Nm", value.NewtonMetres, 3);

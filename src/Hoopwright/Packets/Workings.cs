@@ -104,6 +104,7 @@ public static class Workings
         Of("members[*].bevel.point", "foot to the highest point", Geometry, [], []),
         .. StrengthWorkings.All,
         .. OrderWorkings.All,
+        .. PullWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

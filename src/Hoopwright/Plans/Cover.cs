@@ -119,6 +119,18 @@ public sealed record Cover : PlanSection
     [Description("Tape over each sharp point: tops of end-wall posts, ends of lengthwise tubes.")]
     public Written<Length>? TapePerPoint { get; init; }
 
+    /// <summary>How far film may be stressed on the coldest day, as a part of where it starts to stretch for good.</summary>
+    [Description("How far film may be stressed on the coldest day, as a part of where it starts to stretch for good.")]
+    public Written<Ratio>? ColdPart { get; init; }
+
+    /// <summary>How far film may hang between two bows on the hottest day, as a part of the bay.</summary>
+    [Description("How far film may hang between two bows on the hottest day, as a part of the bay.")]
+    public Written<Ratio>? HotSag { get; init; }
+
+    /// <summary>How far slack film may hang on the day it is pulled and still be laid evenly, as a part of the bay.</summary>
+    [Description("How far slack film may hang on the day it is pulled and still be laid evenly, as a part of the bay.")]
+    public Written<Ratio>? LooseSag { get; init; }
+
     /// <summary>True when narrow pieces may be cut side by side by slitting the film lengthwise.</summary>
     [Description("True when narrow pieces may be cut side by side by slitting the film lengthwise.")]
     public bool? SlitFilm { get; init; }

@@ -58,6 +58,9 @@ internal static class CoverFormats
             "ropeAllowance", PlanQuantities.Length.Within("0 ft", "100 ft", "0 m", "30 m"),
             cover => cover.RopeAllowance, (cover, value) => cover with { RopeAllowance = value }),
         Quantity<Cover, Length>("tapePerPoint", Allowance, cover => cover.TapePerPoint, (cover, value) => cover with { TapePerPoint = value }),
+        Quantity<Cover, Ratio>("coldPart", PlanQuantities.Ratio.Within("0.05", "1").Like("50 %", "50 %"), cover => cover.ColdPart, (cover, value) => cover with { ColdPart = value }),
+        Quantity<Cover, Ratio>("hotSag", PlanQuantities.Ratio.Within("0", "0.25").Like("6.25 %", "6.25 %"), cover => cover.HotSag, (cover, value) => cover with { HotSag = value }),
+        Quantity<Cover, Ratio>("looseSag", PlanQuantities.Ratio.Within("0", "0.25").Like("3.125 %", "3.125 %"), cover => cover.LooseSag, (cover, value) => cover with { LooseSag = value }),
         YesNo<Cover>("slitFilm", cover => cover.SlitFilm, (cover, value) => cover with { SlitFilm = value }),
         YesNo<Cover>("turnFilm", cover => cover.TurnFilm, (cover, value) => cover with { TurnFilm = value }));
 }

@@ -20,6 +20,7 @@ internal static class FilmOf
     public static double CoolingNPerM(Tunnel tunnel, double cooledK) =>
         FilmTension.CoolingPa(LoadDefaults.FilmYoungPa, LoadDefaults.FilmPerK, Math.Max(0, cooledK), LoadDefaults.FilmPoisson) * ThicknessM(tunnel);
 
-    private static double WidestBayM(Tunnel tunnel) =>
+    /// <summary>The widest bay, middle of bow to middle of bow, m.</summary>
+    public static double WidestBayM(Tunnel tunnel) =>
         tunnel.Stations.Zip(tunnel.Stations.Skip(1), (one, next) => (next.Along - one.Along).Metres).Max();
 }
