@@ -86,7 +86,7 @@ internal sealed class StrengthTables
                 : TableRow.Of(each.Words, "buckles", "under 1", string.Create(CultureInfo.InvariantCulture, $"bow {each.Bow}"), each.Governs)),
         ]);
 
-    private static Table MakeRow(RowStrength row) => new("strength-row", "The whole row in space: part of the strength used by the worst member of each kind",
+    private static Table MakeRow(RowStrength row) => new("strength-row", string.Create(CultureInfo.InvariantCulture, $"The whole row in space, {row.Looked} combinations: part of the strength used by the worst member of each kind"),
         [new("Kind", 1), new("Member", 1.6), new("Where", 2.2), new("Used", 1, TextAlign.End), new("What governs", 2.6), new("Combination", 4)],
         [
             .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words)),

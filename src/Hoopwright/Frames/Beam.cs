@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hoopwright.Frames;
 
 /// <summary>
@@ -104,6 +106,7 @@ internal sealed class Beam
         Elastic(k, EiyNm2 > 0 ? EiyNm2 : someNm2, EizNm2 > 0 ? EizNm2 : someNm2);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Elastic(Span<double> k, double eiyNm2, double eizNm2)
     {
         k.Clear();
@@ -126,6 +129,7 @@ internal sealed class Beam
     /// <param name="k">Matrix to add to.</param>
     /// <param name="f">Twelve forces on the beam's ends, local.</param>
     /// <param name="times">Multiple of the forces.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void AddGeometric(Span<double> k, ReadOnlySpan<double> f, double times = 1)
     {
         // Loads along the beam change the axial force and the torque on the way: their means count.

@@ -13,6 +13,7 @@ internal static class BeamMatrix
     /// <param name="k">Stiffness; changed.</param>
     /// <param name="loads">End forces of loads along the beam; changed.</param>
     /// <param name="along">A second matrix that is carried along by the same follow-on movements, such as the geometric one; empty for none.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Release(int released, Span<double> k, Span<double> loads, Span<double> along = default)
     {
         if (released == 0)
@@ -39,6 +40,7 @@ internal static class BeamMatrix
     }
 
     /// <summary>Turns a local matrix into global axes, at the beam's own ends, and carries it to the nodes over its rigid arms.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void ToGlobal(Beam beam, ReadOnlySpan<double> local, Span<double> global)
     {
         Span<double> axes = stackalloc double[9], half = stackalloc double[9];
@@ -132,6 +134,7 @@ internal static class BeamMatrix
         (axes[6], axes[7], axes[8]) = (beam.AxisZ.X, beam.AxisZ.Y, beam.AxisZ.Z);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Follow(Span<double> k, int gone, ReadOnlySpan<double> follow)
     {
         Span<double> row = stackalloc double[12];

@@ -56,6 +56,7 @@ internal sealed class BlockFactor
     internal void Clear() => Array.Clear(_values);
 
     /// <summary>Factors the matrix in place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Factor()
     {
         Lost.Clear();
@@ -108,6 +109,7 @@ internal sealed class BlockFactor
         return shape;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FactorDiagonal(int column)
     {
         var block = _values.AsSpan(_pattern.Starts[column] * BlockSize, BlockSize);
@@ -145,6 +147,7 @@ internal sealed class BlockFactor
     }
 
     /// <summary>Turns a column's off-diagonal blocks B into L = W·D⁻¹ with W = B·l⁻ᵀ, and keeps W.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Scale(int column, int below)
     {
         int diagonal = _pattern.Starts[column] * BlockSize;
@@ -182,6 +185,7 @@ internal sealed class BlockFactor
     }
 
     /// <summary>Takes W·Lᵀ of a column off the blocks to its right.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Update(int column, int below)
     {
         int first = _pattern.Starts[column] + 1, next = _pattern.UpdateStarts[column];
@@ -196,6 +200,7 @@ internal sealed class BlockFactor
     }
 
     // The processor's fused multiply-add is left out on purpose: it rounds once instead of twice, and not every machine has it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void TakeOff(ref double target, ref double scaled, ref double lower)
     {
         for (int c = 0; c < 6; c++)
@@ -218,6 +223,7 @@ internal sealed class BlockFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Forward(double[] y)
     {
         for (int column = 0; column < _pattern.Nodes; column++)
@@ -243,6 +249,7 @@ internal sealed class BlockFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Backward(double[] x)
     {
         for (int column = _pattern.Nodes - 1; column >= 0; column--)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Hoopwright.Frames;
 
@@ -142,6 +143,7 @@ internal sealed class BucklingSolver
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void TakeOff(double[] vector, double[] stiff, double[] other, double[] otherStiff)
     {
         double share = Dot(vector, otherStiff);
@@ -205,6 +207,7 @@ internal sealed class BucklingSolver
         return [.. shape.Select(value => value * scale)];
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(double[] a, double[] b)
     {
         double sum = 0;
@@ -213,6 +216,7 @@ internal sealed class BucklingSolver
         return sum;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Divide(double[] vector, double by)
     {
         for (int at = 0; at < vector.Length; at++)

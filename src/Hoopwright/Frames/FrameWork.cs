@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Hoopwright.Frames;
 
@@ -57,6 +58,7 @@ internal sealed class FrameWork
 
     /// <summary>Forms every beam's stiffness, elastic or with what the present forces give, and factors the frame's.</summary>
     /// <param name="geometric">True to count the present forces.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Form(bool geometric)
     {
         Factor.Clear();
@@ -75,6 +77,7 @@ internal sealed class FrameWork
     /// <summary>Forms the frame's elastic stiffness plus a multiple of what the present forces give, and factors it.</summary>
     /// <param name="geometric">What the present forces give, from <see cref="Geometric"/>.</param>
     /// <param name="times">The multiple.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void FormShifted(ReadOnlySpan<double> geometric, double times)
     {
         Factor.Clear();
@@ -161,9 +164,25 @@ internal sealed class FrameWork
         }
     }
 
+    /// <summary>Takes up the present loads along beams where the beams' elastic stiffness is formed already.</summary>
+    internal void TakeEnds()
+    {
+        for (int at = 0; at < Mesh.Beams.Length; at++)
+        {
+            if (Slack[at])
+                continue;
+            // What released ends pass on hangs on the stiffness before they were let go.
+            if (Mesh.Beams[at].Released != 0)
+                FormBeam(at, geometric: false);
+            else
+                _spread.AsSpan(12 * at, 12).CopyTo(_ends.AsSpan(12 * at, 12));
+        }
+    }
+
     /// <summary>Finds the forces on every beam's ends at the present movements, and what is left out of balance at the free freedoms.</summary>
     /// <param name="rest">Six for each node; filled.</param>
     /// <returns>The greatest out-of-balance force as a share of the greatest force in the model; moments are counted over the model's mean member length.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double OutOfBalance(Span<double> rest)
     {
         FindForces();
@@ -212,6 +231,7 @@ internal sealed class FrameWork
     }
 
     /// <summary>The present state.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal FrameState State(int iterations, double residual)
     {
         var section = new double[12 * Mesh.Beams.Length];
@@ -247,6 +267,7 @@ internal sealed class FrameWork
         BeamMatrix.Release(beam.Released, k, ends);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FindForces()
     {
         Array.Clear(_nodeForces);
@@ -291,6 +312,7 @@ internal sealed class FrameWork
             Mesh.Beams[at].AddLoad(_spread.AsSpan(12 * at, 12), MemberLoad.Uniform(at, loads.SelfWeight * FrameWeights.NPerM(Mesh.Beams[at].Member)), factor);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double GreatestLoad()
     {
         double lengthM = MeanLengthM(), greatest = 0;
@@ -301,6 +323,7 @@ internal sealed class FrameWork
         return greatest;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double MeanLengthM()
     {
         double sumM = 0;

@@ -77,6 +77,9 @@ internal sealed class PlanarBow
     /// <summary>Chords between nodes.</summary>
     internal int Chords => _x.Length - 1;
 
+    /// <summary>True while its ties take no part: they gave way under what pressed them.</summary>
+    internal bool TiesGone { get; set; }
+
     /// <summary>Length of a chord, m.</summary>
     internal double LengthM(int chord) => _length[chord];
 
@@ -93,7 +96,9 @@ internal sealed class PlanarBow
     internal double Residual { get; private set; }
 
     /// <summary>Axial force of a tie, N; tension positive.</summary>
-    internal double TieForceN(int tie) => TieStretchN(tie);
+    internal double TieForceN(int tie) => TiesGone ? 0 : TieStretchN(tie);
+
+    private int Ties => TiesGone ? 0 : _ties.Length;
 
     /// <summary>Axial force of a chord at its middle, N; tension positive.</summary>
     internal double AxialN(int chord) => (EndForces[(6 * chord) + 3] - EndForces[6 * chord]) / 2;
@@ -138,8 +143,26 @@ internal sealed class PlanarBow
     {
         for (int at = 0; at < Chords; at++)
             _axial[at] = AxialN(at);
-        for (int tie = 0; tie < _ties.Length; tie++)
+        for (int tie = 0; tie < Ties; tie++)
             _tieAxial[tie] = TieStretchN(tie);
+        return Factor(most, share);
+    }
+
+    /// <summary>The same for axial forces that another analysis found.</summary>
+    /// <param name="axialN">Of every chord, tension positive.</param>
+    /// <param name="tieN">Of every tie.</param>
+    /// <param name="most">Where to stop looking.</param>
+    /// <param name="share">Error allowed, as a share of the factor.</param>
+    internal double BucklingFactor(ReadOnlySpan<double> axialN, double tieN, double most, double share)
+    {
+        axialN.CopyTo(_axial);
+        Array.Fill(_tieAxial, tieN);
+        return Factor(most, share);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private double Factor(double most, double share)
+    {
         double low = 0, high = 1;
         while (Form(high))
         {
@@ -196,7 +219,7 @@ internal sealed class PlanarBow
             double stretch = (_cos[at] * (Movement[from + 3] - Movement[from])) + (_sin[at] * (Movement[from + 4] - Movement[from + 1]));
             _axial[at] = (_eaN[at] / _length[at] * stretch) + ((spread[6 * at] - spread[(6 * at) + 3]) / 2);
         }
-        for (int tie = 0; tie < _ties.Length; tie++)
+        for (int tie = 0; tie < Ties; tie++)
             _tieAxial[tie] = TieStretchN(tie);
     }
 
@@ -235,7 +258,7 @@ internal sealed class PlanarBow
             _rest[from + 4] -= (s * EndForces[f + 3]) + (c * EndForces[f + 4]);
             _rest[from + 5] -= EndForces[f + 5];
         }
-        for (int tie = 0; tie < _ties.Length; tie++)
+        for (int tie = 0; tie < Ties; tie++)
             TieForces(tie);
         double worst = 0, lengthM = _length[0];
         Hold(_rest);
@@ -420,7 +443,7 @@ internal sealed class PlanarBow
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool FormTies(double times)
     {
-        int rank = 2 * _ties.Length;
+        int rank = 2 * Ties;
         for (int row = 0; row < rank; row++)
         {
             var (from, to, eaN) = _ties[row / 2];
@@ -504,7 +527,7 @@ internal sealed class PlanarBow
     private void SolveRest()
     {
         Back(_rest);
-        int rank = 2 * _ties.Length;
+        int rank = 2 * Ties;
         if (rank == 0)
             return;
         for (int row = 0; row < rank; row++)

@@ -37,9 +37,31 @@ internal sealed class StaticSolver
 
     /// <summary>Solves on the frame as drawn.</summary>
     /// <returns>The state; null when the frame is a mechanism, which <see cref="Found"/> then says.</returns>
-    internal FrameState? Linear(FrameCombination combination)
+    internal FrameState? Linear(FrameCombination combination) => Linear(combination, isRough: false);
+
+    /// <summary>Solves each of many load cases on the frame as drawn, with one factorisation and to the digits that it leaves.</summary>
+    /// <param name="loads">How many there are.</param>
+    /// <param name="without">Members that take no part; for a frame without members that slacken of themselves.</param>
+    /// <returns>A state for each load case; null when the frame is a mechanism, which <see cref="Found"/> then says.</returns>
+    internal FrameState[]? LoadCases(int loads, IReadOnlyCollection<int> without)
+    {
+        var states = new FrameState[loads];
+        _factored = false;
+        for (int at = 0; at < loads; at++)
+        {
+            if (Linear(new FrameCombination(_mesh.Model.LoadCases[at].Id, [new CombinationPart(at, 1)]), isRough: true, without) is not { } state)
+                return null;
+            states[at] = state;
+        }
+        _factored &= without.Count == 0;
+        return states;
+    }
+
+    private FrameState? Linear(FrameCombination combination, bool isRough, IReadOnlyCollection<int>? without = null)
     {
         Array.Clear(_work.Slack);
+        foreach (int member in without ?? [])
+            _work.Slack[member] = true;
         _work.Load(combination.Parts);
         if (_mayGoSlack)
             _factored = false;
@@ -47,9 +69,9 @@ internal sealed class StaticSolver
         double residual;
         do
         {
-            if (!Factor(geometric: false, combination))
+            if (!Factor(combination))
                 return null;
-            residual = Balance();
+            residual = Balance(isRough);
             rounds++;
         }
         while (_mayGoSlack && SlackChanged(rounds, combination));
@@ -62,9 +84,28 @@ internal sealed class StaticSolver
     /// <returns>The state; null when the frame is a mechanism or cannot stand these loads, which <see cref="Found"/> then says.</returns>
     internal FrameState? SecondOrder(FrameCombination combination, double tolerance)
     {
-        if (Linear(combination) is not { } linear)
-            return null;
-        int rounds = linear.Iterations;
+        return Linear(combination) is { } linear ? Balanced(combination, tolerance, linear.Iterations) : null;
+    }
+
+    /// <summary>The same from movements that are near already, such as those that linear states of the load cases add up to; without some members; for a frame without members that slacken of themselves.</summary>
+    /// <param name="combination">The loads.</param>
+    /// <param name="tolerance">Out-of-balance allowed, as a share of the greatest force.</param>
+    /// <param name="movement">Six for each node, linear under the same loads.</param>
+    /// <param name="slack">Members that take no part.</param>
+    internal FrameState? SecondOrder(FrameCombination combination, double tolerance, ReadOnlySpan<double> movement, IEnumerable<int> slack)
+    {
+        Array.Clear(_work.Slack);
+        foreach (int member in slack)
+            _work.Slack[member] = true;
+        _work.Load(combination.Parts);
+        _work.Move(movement);
+        _work.FormBeams(geometric: false);
+        _work.OutOfBalance(_rest);
+        return Balanced(combination, tolerance, 0);
+    }
+
+    private FrameState? Balanced(FrameCombination combination, double tolerance, int rounds)
+    {
         while (rounds <= MostRounds)
         {
             _factored = false;
@@ -86,13 +127,13 @@ internal sealed class StaticSolver
         return null;
     }
 
-    private double Balance()
+    private double Balance(bool isRough)
     {
         _work.OutOfBalance(_rest);
         _work.Factor.Solve(_rest);
         _work.Move(_rest);
         double residual = _work.OutOfBalance(_rest);
-        if (residual > RefineAbove)
+        if (residual > RefineAbove && !isRough)
         {
             _work.Factor.Solve(_rest);
             _work.Move(_rest);
@@ -101,14 +142,14 @@ internal sealed class StaticSolver
         return residual;
     }
 
-    private bool Factor(bool geometric, FrameCombination combination)
+    private bool Factor(FrameCombination combination)
     {
         if (_factored)
         {
-            _work.FormBeams(geometric);
+            _work.TakeEnds();
             return true;
         }
-        _work.Form(geometric);
+        _work.Form(geometric: false);
         _work.Factor.Factor();
         if (_work.Factor.Lost.Count > 0)
         {

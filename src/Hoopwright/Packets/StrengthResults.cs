@@ -185,6 +185,7 @@ internal static class StrengthResults
             json.Text("governs", part.Governs);
             json.Text("words", part.Words);
         });
+        json.Count("looked", row.Looked);
         json.Names("combinations", row.Combinations);
         json.Names("buckles", row.Buckles);
     }

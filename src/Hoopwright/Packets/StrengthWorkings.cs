@@ -15,6 +15,8 @@ internal static class StrengthWorkings
     private static readonly ImmutableArray<string> Site = ["site.groundSnow", "site.wind", "loads"];
     private static readonly ImmutableArray<string> Frame = ["frame.bowTube", "frame.bow", "frame.tie", "ground.legBase", "loads"];
 
+    private static readonly ImmutableArray<string> Row = [.. Frame, "frame.purlins", "frame.braces", "ends", "cover"];
+
     private static readonly ImmutableArray<string> Parts = ["site.soilClass", "site.frostDepth", "ground", "ends", "cover", "loads"];
 
     /// <summary>Every working.</summary>
@@ -51,7 +53,8 @@ internal static class StrengthWorkings
         .. new[] { "movedAcross", "movedUp", "axial", "shear", "moment" }.Select(name => Of("strength.worst.points[*]." + name, Analysis, Method, Frame)),
         Of("strength.worst.points[*].utilisation", "axial force ÷ its strength + moment ÷ its strength", Check, Frame),
         Of("strength.row.snowBucklingFactor", "least multiple of the snow combination at which K + λ·K_G of the whole row in space loses its hold; members at 0.8 of their stiffness", Method, Frame),
-        Of("strength.row.parts[*].utilisation", "axial force ÷ its strength + moment ÷ its strength in the row in space; second-order, members at 0.8 of their stiffness, notional loads along the tunnel", Check, Frame),
+        Of("strength.row.parts[*].utilisation", "axial force ÷ its strength + moment ÷ its strength in the row in space; second-order, members at 0.8 of their stiffness, notional loads across and along, posts and girts of the ends, and the film's pull on the end bows", Check, Row),
+        Of("strength.row.looked", "combinations of the site; of each the sum of linear load cases decides whether it is solved at second order", Citation.Geometry, Site),
         Of("strength.loadCases[*].coefficients[*].value", "by the formula beside it", Citation.FromMemory, ["loads"]),
         Of("strength.coefficients[*].value", "by the formula beside it", Citation.FromMemory, ["loads"]),
     ];

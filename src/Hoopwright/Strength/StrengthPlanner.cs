@@ -27,19 +27,19 @@ public static class StrengthPlanner
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
         SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, "frame.bowTube.yield", "Yield stress of the bows' steel; the seller states it.", answers);
         var study = new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
-        if (!study.Entered) return study.Report(InTurn.Run);
-        StrengthReport? bows = null;
+        if (!study.Entered) return study.Report(InTurn.Run).Bows;
+        (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts)? report = null;
         ImmutableArray<FootLoad> onPosts = [];
         ImmutableArray<PartStrength> parts = [];
         sideBySide ??= InTurn.Run;
         sideBySide(
-            () => bows = study.Report(sideBySide),
+            () => report = study.Report(sideBySide),
             () =>
             {
                 onPosts = study.FootLoads(softest: false);
                 parts = TunnelParts.Of(tunnel, loads, study, onPosts, answers);
             });
-        return TunnelParts.Join(bows!, tunnel, onPosts, parts);
+        return TunnelParts.Join(report!.Value.Bows, tunnel, onPosts, parts.AddRange(TunnelParts.InRow(tunnel, report.Value.EndPosts, answers)));
     }
 
     /// <summary>The steel of a tube: of the yield stress that the plan states, or the weakest on sale.</summary>

@@ -1,4 +1,5 @@
 using Hoopwright.Layout;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Strength.Loads;
 
@@ -15,6 +16,11 @@ internal static class FilmOf
     /// <summary>Radius R = T/p to which the film bulges between two bows under a pressure, m.</summary>
     public static double BulgeRadiusM(Tunnel tunnel, double pressurePa) =>
         FilmTension.ElasticNPerM(LoadDefaults.FilmYoungPa * ThicknessM(tunnel), pressurePa, WidestBayM(tunnel)) / pressurePa;
+
+    /// <summary>Pull on the end bows of film that a pressure bulges between the bows.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="greatestPa">The greatest pressure of the case at the site; null where the plan gives none: then 500 Pa.</param>
+    public static EndFilmPull PullUnder(Tunnel tunnel, double? greatestPa) => new(Length.FromMetres(BulgeRadiusM(tunnel, greatestPa ?? 500)), ForcePerLength.Zero);
 
     /// <summary>Pull of film that is held and cools, N for a metre.</summary>
     public static double CoolingNPerM(Tunnel tunnel, double cooledK) =>

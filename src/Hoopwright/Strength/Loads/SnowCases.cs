@@ -18,8 +18,12 @@ internal static class SnowCases
         List<LoadCase> cases = site.IsAsce ? Asce(tunnel, site) : En(tunnel, site);
         cases.AddRange(SnowGap.Of(tunnel, site, cases[0]));
         Pressure? reference = site.SnowPa is { } pa ? Pressure.FromPascals(pa) : null;
-        return cases.Select(each => each with { Scale = LoadScale.Snow, SiteReference = reference });
+        return cases.Select(each => each with { Scale = LoadScale.Snow, SiteReference = reference, FilmPull = Pull(tunnel, site, each) });
     }
+
+    // Snow bulges the film between two bows as wind does.
+    private static EndFilmPull? Pull(Tunnel tunnel, LoadSite site, LoadCase each) =>
+        each.Surfaces.Select(surface => surface.PlanGravity.Greatest.Pascals).DefaultIfEmpty(0).Max() is > 0 and var factor ? FilmOf.PullUnder(tunnel, site.SnowPa is { } pa and > 0 ? factor * pa : null) : null;
 
     /// <summary>pf for 1 Pa of ground snow.</summary>
     internal static double FlatFactor(LoadSite site) => AsceSnow.FlatPa(

@@ -217,12 +217,11 @@ internal static class WindCases
             : [new(isFront, Pressure.FromPascals(((part * outside) - inside) * site.WindFactor))];
     }
 
-    /// <summary>The film bulges between the bows at the greatest pressure of the case; without a wind of the site, at 500 Pa.</summary>
+    /// <summary>The film bulges between the bows at the greatest pressure of the case.</summary>
     private static EndFilmPull Pull(Tunnel tunnel, LoadSite site, WindShape shape, double inside)
     {
         double greatest = Math.Max(0.9, shape.Roof.IsNone ? 0 : shape.Roof.Greatest.Pascals) + Math.Abs(inside);
-        double pressurePa = site.WindPa is { } wind and > 0 ? greatest * site.WindFactor * wind : 500;
-        return new EndFilmPull(Length.FromMetres(FilmOf.BulgeRadiusM(tunnel, pressurePa)), ForcePerLength.Zero);
+        return FilmOf.PullUnder(tunnel, site.WindPa is { } wind and > 0 ? greatest * site.WindFactor * wind : null);
     }
 
     /// <summary>Part of a profile between two places.</summary>

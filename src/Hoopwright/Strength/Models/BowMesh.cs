@@ -26,6 +26,9 @@ internal sealed record BowMesh
     // An asked-for node takes the place of one this near to it, as a share of the longest chord.
     private const double SameShare = 0.3;
 
+    // No bend turns that much within two tenths of a millimetre.
+    private const double LeastCornerRad = 0.01;
+
     private BowMesh(BowShape bow, double[] alongM)
     {
         PlanePath path = bow.CentreLine;
@@ -75,6 +78,8 @@ internal sealed record BowMesh
         foreach (double needed in neededM.Where(at => at > 0 && at < wholeM).Order())
         {
             int nearest = Enumerable.Range(0, alongM.Count).MinBy(at => Math.Abs(alongM[at] - needed));
+            // What meets the bow at a corner, as a ridge purlin under a pointed ridge does, has its node there.
+            if (Math.Abs(alongM[nearest] - needed) < nearM / 3 && IsCorner(bow.CentreLine, alongM[nearest])) continue;
             bool mayMove = nearest > 0 && nearest < alongM.Count - 1 && !neededM.Contains(alongM[nearest]);
             if (mayMove && Math.Abs(alongM[nearest] - needed) < nearM)
                 alongM[nearest] = needed;
@@ -107,6 +112,14 @@ internal sealed record BowMesh
         return (lowM + highM) / 2;
 
         double AwayM(double atM) => (PlaneVector.Of(path.PointAt(Length.FromMetres(atM))) - aim).SizeM;
+    }
+
+    private static bool IsCorner(PlanePath path, double atM)
+    {
+        double hairM = 1e-4;
+        if (atM <= hairM || atM >= path.Length.Metres - hairM) return false;
+        double turnRad = path.DirectionAt(Length.FromMetres(atM + hairM)).Radians - path.DirectionAt(Length.FromMetres(atM - hairM)).Radians;
+        return Math.Abs(Math.IEEERemainder(turnRad, 2 * Math.PI)) > LeastCornerRad;
     }
 
     private static double[] Walk(PlanePath path, double toM)

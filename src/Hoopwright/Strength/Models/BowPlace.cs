@@ -51,7 +51,8 @@ internal sealed record BowPlace
 /// <param name="ToNode">Node at its right end.</param>
 /// <param name="LengthM">Length, m.</param>
 /// <param name="AreaM2">Area of its section, m².</param>
-internal sealed record BowTie(string Id, int FromNode, int ToNode, double LengthM, double AreaM2);
+/// <param name="PressedN">Compression that may be put on it over its whole length, N: past it, it bows out and the bow is taken without it.</param>
+internal sealed record BowTie(string Id, int FromNode, int ToNode, double LengthM, double AreaM2, double PressedN);
 
 /// <summary>Where a lengthwise member meets a bow.</summary>
 /// <param name="MemberId">The member.</param>

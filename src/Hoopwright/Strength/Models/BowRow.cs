@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
+using Hoopwright.Strength.Steel;
 
 namespace Hoopwright.Strength.Models;
 
@@ -53,7 +54,7 @@ internal sealed record BowRow
         string name = FormattableString.Invariant($"bow-{station.Number:00}");
         Member? tie = ties.FirstOrDefault(member => Math.Abs(member.Start.Y.Metres - atM) < 1e-6);
         BowTie? bowTie = tie is null ? null : new BowTie(
-            tie.Id, NodeOf(tunnel, mesh, tie.Start), NodeOf(tunnel, mesh, tie.End), tie.CutLength.Metres, TubeWeights.AreaM2(tie.Section));
+            tie.Id, NodeOf(tunnel, mesh, tie.Start), NodeOf(tunnel, mesh, tie.End), tie.CutLength.Metres, TubeWeights.AreaM2(tie.Section), PressedN(tie, steel.Grade));
         double carriedM = toM - fromM;
         ImmutableArray<BowJoint> joints = [.. lengthwise.Select((member, at) => new BowJoint(member.Id, mesh.NodeAt(purlinsM[at]), carriedM))];
         List<(int, double)> hung = [.. lengthwise.Select((member, at) => (mesh.NodeAt(purlinsM[at]), TubeWeights.NPerM(member.Section) * carriedM))];
@@ -78,6 +79,16 @@ internal sealed record BowRow
             AlongM = point => BowMesh.NearestM(tunnel.Bow.CentreLine, new PlanePoint(point.X, point.Z - station.Base)),
         };
     }
+
+    // By the rules that bows are held by, hinged at both ends.
+    private static double PressedN(Member tie, SteelGrade grade) => tie.Section.Match(
+        tube =>
+        {
+            var steel = new BowSteel(tube, grade);
+            double lengthM = tie.CutLength.Metres;
+            return steel.StrengthOf(Buckling.ElasticStressPa(Frames.FrameMaterial.Steel.YoungPa, lengthM, steel.GyrationM), lengthM, DesignMethod.Lrfd).Compression.Strength.Design;
+        },
+        _ => 0);
 
     /// <summary>The node of a bow's mesh nearest to a point of the tunnel.</summary>
     internal static int NodeOf(Tunnel tunnel, BowMesh mesh, TunnelPoint point) => mesh.NodeAt(BowMesh.NearestM(tunnel.Bow.CentreLine, InPlane(tunnel, point)));

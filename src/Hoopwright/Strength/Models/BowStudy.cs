@@ -59,9 +59,9 @@ internal sealed class BowStudy
     /// <summary>True when the plan enters snow or wind.</summary>
     internal bool Entered => _loads.GroundSnow is not null || _loads.Wind is not null;
 
-    /// <summary>Everything found.</summary>
+    /// <summary>Everything found, and what the posts of the ends carry in the row.</summary>
     /// <param name="sideBySide">How to run what needs nothing of each other.</param>
-    internal StrengthReport Report(SideBySide sideBySide)
+    internal (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts) Report(SideBySide sideBySide)
     {
         // Combinations that ask the same of every bow are tried once; the first of them is named.
         LoadedCase[] all = [.. _cases.AtSite()];
@@ -69,7 +69,7 @@ internal sealed class BowStudy
         bool entered = Entered;
         (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = [];
         double most = 0, atWorst = 0;
-        RowStrength? row = null;
+        RowOutcome? inSpace = null;
         StrengthLimit[] limits = [];
         sideBySide(
             () =>
@@ -79,8 +79,9 @@ internal sealed class BowStudy
                 atWorst = most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
                 if (most <= 1) atWorst = AtWorst(atSite);
             },
-            () => row = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet, all) : null,
+            () => inSpace = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet.Taken, all, [.. _cases.ForGround().Select(_cases.Loaded)]) : null,
             () => limits = Limits());
+        RowStrength? row = inSpace?.Strength;
         most = Math.Max(most, MostOf(row));
         StrengthVerdict verdict = (entered, most, atWorst) switch
         {
@@ -90,7 +91,7 @@ internal sealed class BowStudy
             _ => StrengthVerdict.Stands,
         };
         ImmutableArray<string> past = PartsPast(verdict, stands.Length > 0 ? stands[0].Strength : null, row);
-        return new StrengthReport
+        var report = new StrengthReport
         {
             Loads = _loads,
             NotChecked = null,
@@ -107,6 +108,7 @@ internal sealed class BowStudy
             Row = row,
             Diagnostics = Diagnostics(verdict, stands.Length > 0 ? stands[0].Strength : null),
         };
+        return (report, inSpace?.Posts ?? []);
     }
 
     /// <summary>

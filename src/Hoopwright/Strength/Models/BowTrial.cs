@@ -19,6 +19,9 @@ internal sealed class BowTrial
     // A level load of a fiftieth of the weight leads the way by far over notional loads of 0.3 %.
     private const double ClearPush = 0.02;
 
+    // Where the search for a bow's buckling stops, and how near it comes.
+    private const double MostFactor = 200, FactorShare = 2e-3;
+
     private readonly PlanarBow _bow;
     private readonly BowSteel _steel;
     private readonly double[] _applied;
@@ -109,11 +112,26 @@ internal sealed class BowTrial
         double greatestN = 0;
         for (int chord = 0; chord < Mesh.Chords; chord++)
             greatestN = Math.Max(greatestN, -_bow.AxialN(chord));
-        double factor = greatestN > 0 ? _bow.BucklingFactor(most: 200, share: 2e-3) : double.PositiveInfinity;
-        // The analysis is weakened; the elastic buckling stress that strength is found with is not.
+        double factor = greatestN > 0 ? _bow.BucklingFactor(MostFactor, FactorShare) : double.PositiveInfinity;
+        return Worst(StrengthAt(factor, greatestN, method, steel ?? _steel), factor);
+    }
+
+    /// <summary>Strengths of the bow's tube under axial forces that another analysis found, with the factor at which it buckles in its plane under them.</summary>
+    /// <param name="axialN">Of every chord, tension positive.</param>
+    /// <param name="tieN">Of its tie; 0 where it has none.</param>
+    /// <param name="method">How strengths are taken.</param>
+    internal TubeStrength StrengthUnder(ReadOnlySpan<double> axialN, double tieN, DesignMethod method)
+    {
+        double greatestN = 0;
+        foreach (double chordN in axialN) greatestN = Math.Max(greatestN, -chordN);
+        return StrengthAt(greatestN > 0 ? _bow.BucklingFactor(axialN, tieN, MostFactor, FactorShare) : double.PositiveInfinity, greatestN, method, _steel);
+    }
+
+    // The analysis is weakened; the elastic buckling stress that strength is found with is not.
+    private TubeStrength StrengthAt(double factor, double greatestN, DesignMethod method, BowSteel steel)
+    {
         double inPlanePa = double.IsPositiveInfinity(factor) ? _outOfPlanePa : Buckling.ElasticStressOfLoadPa(factor / DirectAnalysis.StiffnessFactor, greatestN, _steel.AreaM2);
-        TubeStrength strength = (steel ?? _steel).StrengthOf(Math.Min(_outOfPlanePa, inPlanePa), _betweenPurlinsM, method);
-        return Worst(strength, factor);
+        return steel.StrengthOf(Math.Min(_outOfPlanePa, inPlanePa), _betweenPurlinsM, method);
     }
 
     /// <summary>Tries loads without checking strength; true when the bow comes to balance under them, and then it stands so.</summary>
@@ -122,7 +140,17 @@ internal sealed class BowTrial
     internal bool Carries(ReadOnlySpan<BowTerm> terms, int lean)
     {
         Gather(terms, lean);
-        return _bow.Solve(_applied, _spread, secondOrder: true, Tolerance) == PlanarOutcome.Balanced;
+        _bow.TiesGone = false;
+        PlanarOutcome outcome = Solve();
+        // A slender tie that is pressed bows out long before it yields, and leaves the bow to itself.
+        if (Place.Tie is { } tie && (outcome != PlanarOutcome.Balanced || -_bow.TieForceN(0) > tie.PressedN))
+        {
+            _bow.TiesGone = true;
+            outcome = Solve();
+        }
+        return outcome == PlanarOutcome.Balanced;
+
+        PlanarOutcome Solve() => _bow.Solve(_applied, _spread, secondOrder: true, Tolerance);
     }
 
     private string Key(BowTerm term) => FormattableString.Invariant($"{_same[term.Load]} {term.Times:R}");

@@ -20,7 +20,10 @@ internal sealed record FootRange(PlanarFoot Least, PlanarFoot Taken, PlanarFoot 
     /// <summary>How stiff soil is against a post: 5 to 10 MN/m³ and more for loose sand and soft clay.</summary>
     internal static readonly Citation SubgradeSource = new("Bowles, Foundation Analysis and Design, 5th ed., McGraw-Hill, 1996", "table 9-1, loose sand and soft clay", Standing.FromMemory);
 
-    private const double SoftPaPerM = 5e6, TakenPaPerM = 10e6;
+    /// <summary>How stiff soil is taken against a post, Pa for a metre of movement.</summary>
+    internal const double TakenPaPerM = 10e6;
+
+    private const double SoftPaPerM = 5e6;
 
     /// <summary>The feet of a tunnel.</summary>
     /// <param name="tunnel">The tunnel.</param>
@@ -53,8 +56,17 @@ internal sealed record FootRange(PlanarFoot Least, PlanarFoot Taken, PlanarFoot 
         double lengthM = post.Embedment.Metres;
         (double widthM, double eiNm2) = tunnel.Members.FirstOrDefault(member => member.Id == post.MemberId)?.Section.Match(
             tube => (tube.Outside.Metres, FrameMaterial.Steel.YoungPa * TubeWeights.SecondM4(tube)), _ => (0, 0)) ?? (0, 0);
-        if (lengthM <= 0 || eiNm2 <= 0) return PlanarFoot.Hinge;
+        return lengthM <= 0 || eiNm2 <= 0 ? PlanarFoot.Hinge : new PlanarFoot(PostTurnNmPerRad(subgradePaPerM, widthM, eiNm2, lengthM));
+    }
+
+    /// <summary>Turning stiffness of a post at the ground, by <see cref="PostStiffness"/>.</summary>
+    /// <param name="subgradePaPerM">ks of the soil.</param>
+    /// <param name="widthM">b of the post.</param>
+    /// <param name="eiNm2">E·I of the post.</param>
+    /// <param name="lengthM">L, how deep it stands.</param>
+    internal static double PostTurnNmPerRad(double subgradePaPerM, double widthM, double eiNm2, double lengthM)
+    {
         double perM = subgradePaPerM * widthM, beta = Math.Pow(perM / (4 * eiNm2), 0.25);
-        return new PlanarFoot(Math.Min(2 * beta * eiNm2, perM * lengthM * lengthM * lengthM / 3));
+        return Math.Min(2 * beta * eiNm2, perM * lengthM * lengthM * lengthM / 3);
     }
 }

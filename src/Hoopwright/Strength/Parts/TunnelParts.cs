@@ -60,6 +60,16 @@ internal static class TunnelParts
         ];
     }
 
+    /// <summary>The posts of the ends as they stand in the row.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="posts">What they carry there.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    internal static IEnumerable<PartStrength> InRow(Tunnel tunnel, ImmutableArray<RowPostForce> posts, Answers answers)
+    {
+        var ground = SiteGround.Of(tunnel, answers);
+        return tunnel.Ends.Where(end => !end.Posts.IsEmpty).SelectMany(end => EndPostRowParts.Of(tunnel, end, EndWood.Of(tunnel, end, answers), ground, posts));
+    }
+
     private static StrengthVerdict Worse(StrengthVerdict one, StrengthVerdict other) => (one, other) switch
     {
         (StrengthVerdict.DoesNotStand, _) or (_, StrengthVerdict.DoesNotStand) => StrengthVerdict.DoesNotStand,

@@ -33,17 +33,26 @@ internal sealed record GroundPostCheck(string PostId, UpliftCheck Uplift, Latera
     internal static GroundPostCheck Of(Tunnel tunnel, GroundPost post, GroundAt ground, double pullN, double acrossN, double turningNm)
     {
         Member member = tunnel.Members.First(each => each.Id == post.MemberId);
-        PostOutline outline = PostOutline.Of(member.Section);
-        double postWeightN = outline.WeightNPerM * member.CutLength.Metres;
-        ConcreteHole? hole = tunnel.Holes.FirstOrDefault(each => each.PostId == post.MemberId);
-        Anchorage anchorage = hole is null
-            ? new DrivenPost(outline.RubbingM, post.Embedment.Metres)
-            : new ConcretePlug(hole.Diameter.Metres, hole.Depth.Metres, hole.Volume.CubicMetres * ConcreteNPerM3);
         SoilValues? soil = ground.Values;
         return new GroundPostCheck(
             post.MemberId,
-            UpliftCheck.Of(soil, anchorage with { PostWeightN = postWeightN, FrostDepthM = ground.FrostDepthM }, pullN),
+            Pulled(tunnel, member, post.Embedment, ground, pullN),
             soil is null ? null : Sideways(soil, InGround(tunnel, member, post.Embedment, ground), ground.IsDoubled, Math.Abs(acrossN), Math.Abs(turningNm)));
+    }
+
+    /// <summary>A post pulled upwards.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="post">Its member.</param>
+    /// <param name="embedment">How deep it stands.</param>
+    /// <param name="ground">The ground.</param>
+    /// <param name="pullN">The pull; 0 or less where it is pressed down.</param>
+    internal static UpliftCheck Pulled(Tunnel tunnel, Member post, Quantities.Length embedment, GroundAt ground, double pullN)
+    {
+        PostOutline outline = PostOutline.Of(post.Section);
+        Anchorage anchorage = tunnel.Holes.FirstOrDefault(each => each.PostId == post.Id) is not { } hole
+            ? new DrivenPost(outline.RubbingM, embedment.Metres)
+            : new ConcretePlug(hole.Diameter.Metres, hole.Depth.Metres, hole.Volume.CubicMetres * ConcreteNPerM3);
+        return UpliftCheck.Of(ground.Values, anchorage with { PostWeightN = outline.WeightNPerM * post.CutLength.Metres, FrostDepthM = ground.FrostDepthM }, pullN);
     }
 
     /// <summary>How a post stands in the ground: as its concrete does where it has some.</summary>

@@ -47,16 +47,9 @@ internal readonly record struct TubeCheck : ICheck
     internal MemberForces Forces { get; private init; }
 
     /// <summary>Meets strengths with forces.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static TubeCheck Of(in TubeStrength strength, in MemberForces forces)
     {
-        double axial = forces.AxialN < 0 ? strength.Compression.Strength.RatioOf(-forces.AxialN) : strength.Tension.RatioOf(forces.AxialN);
-        // A square tube bends about two axes with a strength each; a round tube has no axes.
-        bool square = strength.Standard == SteelStandard.Aisc360Square;
-        double bending = strength.Bending.RatioOf(square ? Math.Abs(forces.MomentYNm) + Math.Abs(forces.MomentZNm) : forces.MomentNm);
-        double shear = strength.Shear.RatioOf(square ? Math.Max(Math.Abs(forces.ShearYN), Math.Abs(forces.ShearZN)) : forces.ShearN);
-        double torsion = strength.Torsion.RatioOf(Math.Abs(forces.TorsionNm));
-
+        (double axial, double bending, double shear, double torsion) = Ratios(strength, forces);
         TubeGoverning main = forces.AxialN switch
         {
             < 0 => TubeGoverning.CompressionAndBending,
@@ -83,6 +76,32 @@ internal readonly record struct TubeCheck : ICheck
             Strength = strength,
             Forces = forces,
         };
+    }
+
+    /// <summary>The utilisation alone, the same number: for looking through many places for the worst.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal static double UseOf(in TubeStrength strength, in MemberForces forces)
+    {
+        (double axial, double bending, double shear, double torsion) = Ratios(strength, forces);
+        double use = strength.Standard switch
+        {
+            SteelStandard.AisiS100Round => Math.Max(axial + bending, double.Hypot(bending, shear)),
+            SteelStandard.Aisc360Round or SteelStandard.Aisc360Square => torsion > SmallTorsion
+                ? axial + bending + ((shear + torsion) * (shear + torsion))
+                : Interaction(axial, bending),
+        };
+        return Math.Max(use, Math.Max(shear, torsion));
+    }
+
+    // A square tube bends about two axes with a strength each; a round tube has no axes.
+    private static (double Axial, double Bending, double Shear, double Torsion) Ratios(in TubeStrength strength, in MemberForces forces)
+    {
+        bool square = strength.Standard == SteelStandard.Aisc360Square;
+        return (
+            forces.AxialN < 0 ? strength.Compression.Strength.RatioOf(-forces.AxialN) : strength.Tension.RatioOf(forces.AxialN),
+            strength.Bending.RatioOf(square ? Math.Abs(forces.MomentYNm) + Math.Abs(forces.MomentZNm) : forces.MomentNm),
+            strength.Shear.RatioOf(square ? Math.Max(Math.Abs(forces.ShearYN), Math.Abs(forces.ShearZN)) : forces.ShearN),
+            strength.Torsion.RatioOf(Math.Abs(forces.TorsionNm)));
     }
 
     /// <summary>H1.1: axial force with bending. The two lines meet only where the sum is 1, so what passes is one region.</summary>
