@@ -34,6 +34,49 @@ public sealed class MonotonyTests
         NeverRises(plan, plan with { Frame = plan.Frame with { BowTube = plan.Frame.BowTube with { Wall = new Written<Length>("thinner", wall) } } });
     }, iter: 40);
 
+    [Fact]
+    public void Bows_of_the_example_that_stand_closer_stand_more_at_every_step()
+    {
+        Plan plan = SamplePlans.Example("gothic-26ft");
+        StrengthReport[] closer = [.. new[] { 5.0, 4.5, 4, 3.5, 3, 2.5 }.Select(feet => Stands(plan with { Frame = plan.Frame with { BowSpacing = new Written<Length>("closer", Length.FromFeet(feet)) } }))];
+        foreach ((StrengthReport wider, StrengthReport narrower) in closer.Zip(closer.Skip(1)))
+        {
+            foreach ((StrengthLevel level, Func<StrengthReport, StrengthLevel, double?> of) in Limits) Assert.True(of(narrower, level) > of(wider, level));
+            Assert.True(narrower.Combinations[0].Utilisation!.Value.Value < wider.Combinations[0].Utilisation!.Value.Value);
+            Assert.True(Bows(narrower) < Bows(wider));
+            foreach ((PartStrength one, PartStrength other) in wider.Parts.Where(part => part.Code.StartsWith("post-concrete-uplift", StringComparison.Ordinal)).Zip(narrower.Parts.Where(part => part.Code.StartsWith("post-concrete-uplift", StringComparison.Ordinal))))
+                Assert.True(other.AtWeakest!.Value.Value < one.AtWeakest!.Value.Value);
+        }
+
+        static double Bows(StrengthReport report) => report.Row!.Parts.First(part => part.Kind == "bow").Utilisation!.Value.Value;
+    }
+
+    // A post that holds its leg harder takes more moment at the ground. Where the foot is the first place at its limit, that is what it costs.
+    [Fact]
+    public void Deeper_posts_stand_more_snow_and_less_wind_only_where_the_foot_itself_is_the_first_place_at_its_limit()
+    {
+        Plan plan = SamplePlans.Example("gothic-26ft");
+        StrengthReport[] deeper = [.. new[] { 24.0, 30, 36, 42 }.Select(inches => Stands(plan with { Ground = plan.Ground with { PostEmbedment = new Written<Length>("deeper", Length.FromInches(inches)) } }))];
+        bool fell = false;
+        foreach ((StrengthReport before, StrengthReport after) in deeper.Zip(deeper.Skip(1)))
+        {
+            foreach (StrengthLevel level in Enum.GetValues<StrengthLevel>())
+            {
+                Assert.True(Snow(after, level) * Alike >= Snow(before, level));
+                if (Wind(after, level) * Alike >= Wind(before, level)) continue;
+                fell = true;
+                Assert.Equal(0, after.InWind(level)!.Up.Metres, 1e-6);
+            }
+        }
+        Assert.True(fell);
+        foreach (StrengthLevel level in Enum.GetValues<StrengthLevel>())
+        {
+            // Feet that are free to lean do not hang on how deep a post stands.
+            double?[] hinged = [.. new[] { 24.0, 42 }.Select(inches => Wind(Stands(plan with { Ground = plan.Ground with { LegBase = LegBase.Pinned, PostEmbedment = new Written<Length>("deeper", Length.FromInches(inches)) } }), level))];
+            Assert.Equal(hinged[0], hinged[1]);
+        }
+    }
+
     // Equal bays, and a tie on every bow or on none: else a change of spacing also changes which bows have ties and which bay is short.
     private static Gen<Plan> Steel { get; } = Generate.ValidPlan.Select(plan => plan with
     {

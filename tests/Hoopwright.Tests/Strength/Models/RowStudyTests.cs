@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Hoopwright.Frames;
-using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
