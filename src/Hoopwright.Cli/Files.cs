@@ -18,13 +18,30 @@ internal static class Files
                 input.CopyTo(memory);
                 return memory.ToArray();
             }
-            if (!File.Exists(path)) throw new FileFault(Directory.Exists(path) ? $"{path} is a folder, not a plan file." : $"There is no file {path}.");
+            if (!File.Exists(path)) throw new FileFault(Directory.Exists(path) ? $"{path} is a folder, not a file." : $"There is no file {path}.");
             if (new FileInfo(path).Length > LargestBytes) throw new FileFault($"{path} is larger than any plan.");
             return File.ReadAllBytes(path);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new FileFault($"{path} cannot be read: {fault.Message}");
+        }
+    }
+
+    /// <summary>Takes files of one kind out of a folder, but for those named; none when there is no such folder.</summary>
+    /// <returns>How many.</returns>
+    public static int Clear(string folder, string ending, IReadOnlySet<string> keep)
+    {
+        if (!Directory.Exists(folder)) return 0;
+        try
+        {
+            string[] old = [.. Directory.EnumerateFiles(folder, "*" + ending).Where(file => !keep.Contains(Path.GetFileName(file)))];
+            foreach (string file in old) File.Delete(file);
+            return old.Length;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new FileFault($"What an earlier packet left in {folder} cannot be taken away: {fault.Message}");
         }
     }
 

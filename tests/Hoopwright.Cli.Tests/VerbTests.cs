@@ -34,6 +34,42 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void A_packet_takes_the_sheets_of_another_tunnel_away_and_leaves_what_is_not_its_own()
+    {
+        Assert.Equal(ExitCode.Done, Run("packet", Example("gothic-26ft"), "--out", folder, "--date", "2026-03-01").Code);
+        string own = Path.Combine(folder, "drawings", "sketch.png");
+        File.WriteAllText(own, "mine");
+        (int code, string output, _) = Run("packet", Example("round-14ft"), "--out", folder, "--date", "2026-03-01");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("of an earlier packet", output, StringComparison.Ordinal);
+        string alone = Directory.CreateTempSubdirectory("hoopwright").FullName;
+        try
+        {
+            Run("packet", Example("round-14ft"), "--out", alone, "--date", "2026-03-01");
+            Assert.Equal(Names(alone), Names(folder).Where(name => name != Path.GetFileName(own)));
+            Assert.True(File.Exists(own));
+        }
+        finally
+        {
+            Directory.Delete(alone, recursive: true);
+        }
+
+        static IEnumerable<string> Names(string root) => Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_result_may_be_named_without_its_unit_and_near_names_are_told()
+    {
+        (int code, string output, _) = Run("results", Example("round-14ft"), "--only", "site.diagonal");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal(["diagonalM", "diagonalText"], json.RootElement.EnumerateObject().Select(field => field.Name));
+        (code, _, string messages) = Run("results", Example("round-14ft"), "--only", "frame.bow.filmLin");
+        Assert.Equal(ExitCode.WrongUsage, code);
+        Assert.Contains("frame.bow.filmLine", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_zip_holds_the_packet_in_one_file()
     {
         Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--zip", "--paper", "a4").Code);

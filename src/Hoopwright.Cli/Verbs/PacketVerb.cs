@@ -38,17 +38,36 @@ internal static class PacketVerb
             ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run);
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
-            if (parsed.GetValue(zip)) Files.Write(Path.Combine(to, "packet.zip"), ZipWriter.Write(files));
-            else foreach (PacketFile file in files) Files.Write(Path.Combine(to, file.Name), file.Bytes.AsSpan());
+            int left = 0;
+            if (parsed.GetValue(zip))
+            {
+                Files.Write(Path.Combine(to, "packet.zip"), ZipWriter.Write(files));
+            }
+            else
+            {
+                left = ClearEarlier(to, files);
+                foreach (PacketFile file in files) Files.Write(Path.Combine(to, file.Name), file.Bytes.AsSpan());
+            }
             if (parsed.GetValue(input.Json)) terminal.Out.Write(DiagnosticPrinter.Json(planned.Diagnostics));
             else
             {
                 DiagnosticPrinter.Print(terminal.Messages, terminal, planned.Diagnostics.Where(each => each.Severity == Severity.Warning), reading);
                 terminal.Out.WriteLine($"Wrote {(parsed.GetValue(zip) ? Path.Combine(to, "packet.zip") : $"{files.Length.ToString(CultureInfo.InvariantCulture)} files to {to}; begin with {Path.Combine(to, "packet.pdf")}")}.");
+                if (left > 0) terminal.Out.WriteLine($"Took away {left.ToString(CultureInfo.InvariantCulture)} drawings and tables of an earlier packet in {to}.");
                 terminal.Out.WriteLine(DiagnosticPrinter.Count(planned.Diagnostics));
             }
             return ExitCode.Done;
         });
         return command;
+    }
+
+    /// <summary>Drawings and tables of an earlier packet that the new one does not write over, so that no sheet of another tunnel stays among them.</summary>
+    private static int ClearEarlier(string to, ImmutableArray<PacketFile> files)
+    {
+        if (!File.Exists(Path.Combine(to, "results.json")) || !File.Exists(Path.Combine(to, "packet.pdf"))) return 0;
+        return Cleared("drawings", ".svg") + Cleared("tables", ".csv");
+
+        int Cleared(string folder, string ending) => Files.Clear(Path.Combine(to, folder), ending,
+            files.Where(file => file.Name.StartsWith(folder + "/", StringComparison.Ordinal)).Select(file => file.Name[(folder.Length + 1)..]).ToHashSet(StringComparer.Ordinal));
     }
 }

@@ -30,24 +30,46 @@ internal static class ResultsVerb
                 terminal.Out.Write(Encoding.UTF8.GetString(results));
                 return ExitCode.Done;
             }
-            JsonNode? part = JsonNode.Parse(results);
-            foreach (string step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
+            JsonNode whole = JsonNode.Parse(results)!;
+            if (At(whole, path) is { } part)
             {
-                part = part switch
-                {
-                    JsonObject group => group[step],
-                    JsonArray list when int.TryParse(step.Trim('[', ']'), out int index) && index >= 0 && index < list.Count => list[index],
-                    _ => null,
-                };
-                if (part is null)
-                {
-                    terminal.Messages.WriteLine($"There is nothing at {path} in the results.");
-                    return ExitCode.WrongUsage;
-                }
+                terminal.Out.WriteLine(part.ToJsonString(JsonText.Indented));
+                return ExitCode.Done;
             }
-            terminal.Out.WriteLine(part!.ToJsonString(JsonText.Indented));
-            return ExitCode.Done;
+            // A number may be asked for as 'explain' takes it, without the unit at the end of its name.
+            if (NamedAlike(whole, path) is { Count: > 0 } alike)
+            {
+                terminal.Out.WriteLine(alike.ToJsonString(JsonText.Indented));
+                return ExitCode.Done;
+            }
+            using var explainer = new Explainer(results, planned.Rules);
+            terminal.Messages.WriteLine($"There is nothing at {path} in the results. Near it: {string.Join(", ", explainer.Near(path))}.");
+            return ExitCode.WrongUsage;
         });
         return command;
+    }
+
+    private static JsonNode? At(JsonNode whole, string path)
+    {
+        JsonNode? part = whole;
+        foreach (string step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
+        {
+            part = part switch
+            {
+                JsonObject group => group[step],
+                JsonArray list when int.TryParse(step.Trim('[', ']'), out int index) && index >= 0 && index < list.Count => list[index],
+                _ => null,
+            };
+        }
+        return part;
+    }
+
+    private static JsonObject NamedAlike(JsonNode whole, string path)
+    {
+        int dot = path.LastIndexOf('.');
+        var alike = new JsonObject();
+        if ((dot < 0 ? whole : At(whole, path[..dot])) is not JsonObject group) return alike;
+        foreach ((string name, JsonNode? value) in group.Where(field => Explainer.IsNamed(field.Key, path[(dot + 1)..]))) alike[name] = value?.DeepClone();
+        return alike;
     }
 }

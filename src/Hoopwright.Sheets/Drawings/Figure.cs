@@ -106,7 +106,9 @@ public sealed class Figure
         ImmutableArray<string> texts =
             [.. Enumerable.Range(1, Math.Max(0, points.Length - 1)).Select(index => write(Between(isRunning ? 0 : index - 1, index)))];
         if (points.Length >= 2)
-            rows.Add(new RowRequest(side, points, texts, isRunning, (from, to) => write(Between(from, to))));
+            rows.Add(new RowRequest(side, points, texts, isRunning, (from, to) => write(Between(from, to))) { AddsUp = AddsUp });
+        // Marks of a tape, gap by gap and over all.
+        bool AddsUp(int from, int to) => (TapeText.RoundToMark(Between(from, from + 1), units) * (to - from) - TapeText.RoundToMark(Between(from, to), units)).Abs().Millimetres < 1e-6;
         return this;
     }
 

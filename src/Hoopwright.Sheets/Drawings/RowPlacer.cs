@@ -63,9 +63,10 @@ internal sealed class RowPlacer
             double middle = (along[gap] + along[last + 1]) / 2, width = Math.Abs(along[last + 1] - along[gap]);
             if (last > gap)
             {
-                string[] ways = [$"{last - gap + 1} × {texts[gap]}", ""];
+                string times = row.AddsUp?.Invoke(gap, last + 1) == false ? $"{last - gap + 1} equal" : $"{last - gap + 1} × {texts[gap]}";
+                string[] ways = [times, ""];
                 if (row.SumText is { } sum)
-                    ways = [$"{ways[0]} = {TapeFractions.Set(sum(gap, last + 1))}", ways[0]];
+                    ways = [$"{times} = {TapeFractions.Set(sum(gap, last + 1))}", times];
                 string? fits = Array.Find(ways, way => way.Length > 0 && Fits(way, width));
                 if (fits is null) outlying.Add((middle, ways.Last(way => way.Length > 0)));
                 else overTicks.Add((middle, fits));

@@ -14,4 +14,7 @@ internal sealed record RowRequest(
 {
     /// <summary>True when the texts are no distances, so that the first point carries no zero.</summary>
     public bool IsPlain { get; init; }
+
+    /// <summary>True when so many equal gaps, each as written, make the sum as written; a run that does not is written without its gap.</summary>
+    public Func<int, int, bool>? AddsUp { get; init; }
 }

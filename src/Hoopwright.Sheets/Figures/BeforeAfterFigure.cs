@@ -79,7 +79,7 @@ public static class BeforeAfterFigure
     {
         List<(PlanePoint At, string Text)> spots = [];
         if (strength.InSnow(StrengthLevel.Storm) is { GroundSnow.Taken.Pascals: >= 1 } snow) spots.Add((At(snow.Across, snow.Up), $"snow limit\n{TapeText.Of(snow.GroundSnow.Taken, units)}"));
-        if (strength.InWind(StrengthLevel.Storm) is { Wind.Taken.MetresPerSecond: >= 0.5 } gust) spots.Add((At(gust.Across, gust.Up), $"gust limit\n{TapeText.Of(gust.Wind.Taken, units)}"));
+        if (strength.InWind(StrengthLevel.Storm) is { Wind.Taken.MetresPerSecond: >= 0.5 } gust) spots.Add((At(gust.Across, gust.Up), $"{strength.WindNoun} limit\n{TapeText.Of(gust.Wind.Taken, units)}"));
         return [.. spots.GroupBy(spot => spot.At).Select(group => (group.Key, string.Join('\n', group.Select(spot => spot.Text))))];
     }
 
@@ -111,7 +111,7 @@ public static class BeforeAfterFigure
             string[] parts =
             [
                 Strength.InSnow(level) is { GroundSnow: { } snow } limit ? $"ground snow {TapeText.Of(snow.Taken, units)}{Depth(level, limit, units)}" : "",
-                Strength.InWind(level) is { Wind: { } gust } ? $"gust {TapeText.Of(gust.Taken, units)}" : "",
+                Strength.InWind(level) is { Wind: { } gust } ? $"{Strength.WindNoun} {TapeText.Of(gust.Taken, units)}" : "",
             ];
             string name = level switch { StrengthLevel.Storm => "storm", StrengthLevel.Code => "code" };
             string words = string.Join(", ", parts.Where(part => part.Length > 0));

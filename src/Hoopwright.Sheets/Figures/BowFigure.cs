@@ -29,6 +29,8 @@ internal static class BowFigure
             Length radius = purlin.Section.Match(tube => tube.Outside, board => board.Depth) / 2;
             figure.On("purlins").Circle(At(purlin.Start.X, purlin.Start.Z - tunnel.Stations[0].Base), radius, LineRole.Cut);
         }
+        foreach (PurlinCrossing crossing in PurlinCrossing.Of(tunnel).Where(crossing => crossing.Across > (span / 2) + Length.FromInches(1)))
+            remarks.Edge(figure, At(crossing.Across, crossing.Up), $"purlin, {sheet.Tape(crossing.FromRidge)} from the ridge\nover the bow", Angle.FromDegrees(235), Angle.FromDegrees(260), Angle.FromDegrees(210));
         if (tunnel.Members.FirstOrDefault(member => member.Role == MemberRole.Tie) is { } tie)
         {
             Length up = tie.Start.Z - tunnel.Stations[1].Base;

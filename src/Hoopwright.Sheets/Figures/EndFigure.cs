@@ -107,7 +107,7 @@ internal static class EndFigure
             }
         }
         remarks.Surface(figure, At(door.Centre + (door.ClearWidth * 0.3), door.ClearHeight * 0.86),
-            $"{Kind(door)}\nclear {sheet.Tape(door.ClearWidth)} × {sheet.Tape(door.ClearHeight)}\nrough {sheet.Tape(door.RoughWidth)} post to post", Angle.FromDegrees(20), Angle.FromDegrees(35), Angle.FromDegrees(160));
+            $"{Kind(door)}\nclear {sheet.Tape(door.ClearWidth)} × {sheet.Tape(door.ClearHeight)}\nrough {sheet.Tape(TapeText.RoundUpForOpening(door.RoughWidth, sheet.Units))} post to post", Angle.FromDegrees(20), Angle.FromDegrees(35), Angle.FromDegrees(160));
         if (door.VentHeight > Length.Zero)
             remarks.Surface(figure, At(door.Centre + (door.RoughWidth * 0.25), door.HeaderTop + (door.VentHeight / 2)), $"vent {sheet.Tape(door.VentHeight)} clear", Angle.FromDegrees(30), Angle.FromDegrees(150));
     }

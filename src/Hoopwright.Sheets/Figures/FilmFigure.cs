@@ -64,7 +64,7 @@ internal static class FilmFigure
                     pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold);
                 });
                 lines.Add($"{name}  {placed.Label}");
-                lines.Add($"    {sheet.Tape(placed.Along)} × {sheet.Tape(placed.Across)}");
+                lines.Add($"    {sheet.Tape(placed.Along)} × {(placed.Across >= width ? "full width" : sheet.Tape(TapeText.RoundUpForOpening(placed.Across, sheet.Units)))}");
             }
             figure.On("cuts").Line(At(level.To, Length.Zero), At(level.To, width), LineRole.Cut, Ink.Brick);
         }

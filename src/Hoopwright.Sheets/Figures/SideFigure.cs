@@ -7,13 +7,13 @@ using Side = Hoopwright.Sheets.Drawings.Side;
 
 namespace Hoopwright.Sheets.Figures;
 
-/// <summary>The left side seen from outside; front end on the right of the paper would be seen so, so it is drawn from inside: front left.</summary>
+/// <summary>A side along its length, always with the front end on the left: so the left one is seen from inside, the right one from outside.</summary>
 internal static class SideFigure
 {
     public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number, SideWall side)
     {
         Length length = tunnel.Length, peak = tunnel.Bow.PeakHeight;
-        DrawingBuilder builder = sheet.Start($"{(side.IsLeft ? "Left" : "Right")} side, front end on the left",
+        DrawingBuilder builder = sheet.Start($"{(side.IsLeft ? "Left side, seen from inside" : "Right side, seen from outside")}: front end on the left",
             $"The {side.Name} side of {sheet.Project} along its length.", number);
         var remarks = new Remarks(builder, sheet);
         HashSet<string> shown = [.. tunnel.GroundPosts.Where(post => post.Left == side.IsLeft).Select(post => post.MemberId)];

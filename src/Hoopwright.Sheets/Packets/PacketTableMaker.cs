@@ -26,7 +26,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     private static readonly string Box = $"☐{Sheets.Tables.Table.Joiner}";
 
     public Table SideMarks() => new("side-marks", "Marks along both side strings, from the front corner",
-        [new("Bow", 1, TextAlign.End), new("Mark", 2, TextAlign.End), new("Ground, left", 2, TextAlign.End), new("Ground, right", 2, TextAlign.End), new("Post top", 2, TextAlign.End), new("Left post in", 2, TextAlign.End), new("Right post in", 2, TextAlign.End), new("Concrete", 1.6)],
+        [new("Bow", 1, TextAlign.End), new("Mark", 2, TextAlign.End), new("Ground over the first, left", 2, TextAlign.End), new("Ground over the first, right", 2, TextAlign.End), new("Post top", 2, TextAlign.End), new("Left post in", 2, TextAlign.End), new("Right post in", 2, TextAlign.End), new("Concrete", 1.6)],
         [
             .. tunnel.Stations.Select(station =>
             {
@@ -37,7 +37,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         ]);
 
     public Table EndPosts(EndWall end) => new($"{end.Name}-end-posts", $"Posts of the {end.Name} end, from the left string",
-        [new("Post", 2.4), new("Mark", 2, TextAlign.End), new("Cut length", 2, TextAlign.End), new("Top, left edge", 2, TextAlign.End), new("Top, right edge", 2, TextAlign.End), new("Bevel", 1.4, TextAlign.End), new("In ground", 1.8, TextAlign.End)],
+        [new("Post", 2.4), new("Mark, middle of the post", 2, TextAlign.End), new("Cut length", 2, TextAlign.End), new("Top, left edge", 2, TextAlign.End), new("Top, right edge", 2, TextAlign.End), new("Bevel", 1.4, TextAlign.End), new("In ground", 1.8, TextAlign.End)],
         [
             .. end.Posts.Select(post => TableRow.Of(post.MemberId, Mark(post.Centre), Mark(tunnel.Members.First(member => member.Id == post.MemberId).CutLength), Mark(post.TopLeft), Mark(post.TopRight), TapeText.Of(post.Tilt), Mark(post.Embedment))),
         ]);
@@ -64,6 +64,10 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [new("From the left ground line", 2, TextAlign.End), new("Outside of the tube", 2, TextAlign.End), new("Underside", 2, TextAlign.End)],
         [.. BowOrdinates.Of(tunnel).Select(each => TableRow.Of(Mark(each.Across), Mark(each.Film), each.Underside > Length.Zero ? Mark(each.Underside) : ""))]);
 
+    public Table Purlins() => new("purlins", "Where purlins cross every bow, by a tape over its outside",
+        [new("Purlin", 3), new("From the ridge", 2, TextAlign.End), new("From the ground line", 2, TextAlign.End), new("Middle, from the left ground line", 2.4, TextAlign.End), new("Middle, over the ground line", 2.4, TextAlign.End)],
+        [.. PurlinCrossing.Of(tunnel).Select(crossing => TableRow.Of(crossing.MemberId, Mark(crossing.FromRidge), Mark(crossing.FromFoot), Mark(crossing.Across), Mark(crossing.Up)))]);
+
     public Table Holes() => new("holes", "Concrete by hole",
         [new("Hole for", 3), new("Wide", 1.6, TextAlign.End), new("Deep", 1.6, TextAlign.End), new("Post in", 1.6, TextAlign.End), new("Collar", 1.4, TextAlign.End), new("Concrete", 1.8, TextAlign.End)],
         [
@@ -75,8 +79,14 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [new("Piece", 2.6), new("Along the roll", 2, TextAlign.End), new("Roll at least", 2, TextAlign.End), new("Layers", 1, TextAlign.End), new("Made of", 5)],
         [
             .. cover.Pieces.Select(piece => TableRow.Of(piece.Place, Tape(piece.AlongRoll), Tape(TapeText.RoundUpForOpening(piece.AcrossRoll, planned.Units)), Number(piece.Count),
-                string.Join(" + ", piece.AlongParts.Select(part => $"{part.Name} {Mark(part.Length)}")))),
+                string.Join(" + ", piece.AlongParts.Select(part => $"{part.Name} {Mark(part.Length)}")) + UpToStep(piece))),
         ]);
+
+    private string UpToStep(CoverPiece piece)
+    {
+        Length exact = Length.FromMetres(piece.AlongParts.Sum(part => part.Length.Metres));
+        return piece.AlongRoll - exact > Length.FromMillimetres(0.5) ? $" = {Mark(exact)}, cut at the next whole step" : "";
+    }
 
     public Table FilmMarks() => new("film-marks", "Marks along each roll, one tape from its start",
         [new("Roll", 3), new("Cut at", 2, TextAlign.End), new("Gives", 6)],
@@ -141,7 +151,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [new("Blade to stop", 2, TextAlign.End), new("Pieces", 1, TextAlign.End), new("Numbers", 8)],
         [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), stop.Numbers))]);
 
-    public Table Rules() => new("rules", "Every rule and value used",
+    public Table Rules() => new("rules", "Every rule that was used, and every value that has a usual one",
         [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],
         [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, rule.Given ? "the plan" : From(rule.Source)))]);
 

@@ -23,6 +23,7 @@ internal sealed class PacketTables
         var make = new PacketTableMaker(planned, tunnel);
         SideMarks = make.SideMarks();
         Ordinates = make.Ordinates();
+        Purlins = make.Purlins();
         EndPosts = [.. tunnel.Ends.Where(end => !end.Posts.IsEmpty).Select(make.EndPosts)];
         Doors = make.Doors();
         Holes = make.Holes();
@@ -43,6 +44,9 @@ internal sealed class PacketTables
 
     /// <summary>Heights of the bow.</summary>
     public Table Ordinates { get; }
+
+    /// <summary>Where purlins cross the bows.</summary>
+    public Table Purlins { get; }
 
     /// <summary>Posts of each end that has some.</summary>
     public ImmutableArray<Table> EndPosts { get; }
@@ -88,5 +92,5 @@ internal sealed class PacketTables
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
+        [SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
 }

@@ -89,6 +89,7 @@ public static class PacketWriter
         book.Chapter("Set-out and frame").Caution("Before anything is dug or driven",
             "Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least 10 ft away and carry long tube level. A taut string can snap; keep your face out of its line.");
         book.Table(tables.SideMarks).Table(tables.Ordinates);
+        if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
         book.Chapter("Ground and ends").Caution("Wet concrete and deep holes",
             "Wet concrete burns, and the pain may come late: gloves and boots that keep water out, wash at once. Its dust harms the lungs: open bags low and upwind. Concrete belongs below the frost line. Local code and a licensed engineer decide on anchorage.");
@@ -106,7 +107,7 @@ public static class PacketWriter
         book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         Drawn(FigureChapter.Cuts);
-        book.Chapter("Takeoff").Table(tables.Takeoff);
+        book.Chapter("Takeoff").Paragraph("What joints of long runs take (sleeves, plates and their screws) follows from where they fall; it is in the orders, not here.").Table(tables.Takeoff);
         if (planned.Strength is { } strength && tables.Strength is { } stands) StrengthChapter.Set(book, strength, stands);
         Drawn(FigureChapter.Strength);
         book.Chapter("Rules and sources").Table(tables.Rules).Table(tables.Sources);
@@ -135,6 +136,8 @@ public static class PacketWriter
             TableRow.Of("Diagonal of the strings", TapeText.Of(TapeText.RoundToMark(tunnel.SetOut.Diagonal, units), units)),
             TableRow.Of("Concrete", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), units)),
             TableRow.Of("Film rolls", string.Join(", ", planned.Film!.Rolls.Select(roll => $"{TapeText.Of(roll.Offer.Width, units)} × {TapeText.Of(roll.Offer.Length, units)}"))),
+            .. Haul.Of(planned) is { } haul ? (ImmutableArray<TableRow>)[TableRow.Of("To carry",
+                $"about {TapeText.OfLoad(haul.All, units)}: steel tube {TapeText.OfLoad(haul.Steel, units)}, lumber about {TapeText.OfLoad(haul.Lumber, units)}, dry concrete {TapeText.OfLoad(haul.DryConcrete, units)}, film {TapeText.OfLoad(haul.Film, units)}")] : [],
             TableRow.Of("Materials", $"{orders.Total} {orders.Currency}{(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $", without {orders.Unpriced} lines that have no price") : "")}"),
         ]));
         StrengthChapter.Summarise(book, planned.Strength);

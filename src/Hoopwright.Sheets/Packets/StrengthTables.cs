@@ -70,7 +70,7 @@ internal sealed class StrengthTables
                     { GroundSnow.Taken.Pascals: < 1 } => "no snow at all: what hangs and weighs on it passes the limit already",
                     { Wind.Taken.MetresPerSecond: < 0.5 } => "no wind at all: what hangs and weighs on it passes the limit already",
                     { GroundSnow: { } snow } => $"ground snow {Range(snow, each => TapeText.Of(each, units))}",
-                    { Wind: { } wind } => $"gust {TapeText.Of(wind.Least, units)} – {TapeText.Of(wind.Taken, units)} – {TapeText.Of(wind.Most, units)}",
+                    { Wind: { } wind } => $"{report.WindNoun} {TapeText.Of(wind.Least, units)} – {TapeText.Of(wind.Taken, units)} – {TapeText.Of(wind.Most, units)}",
                     _ => "",
                 },
                 limit.RoofSnow is { Pascals: >= 1 } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Rounded(depth.Depth)} {depth.Words}"))}" : "",
@@ -95,7 +95,7 @@ internal sealed class StrengthTables
     private Table MakeParts() => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
         [new("What", 3.4), new("Used", 1.4), new("Verdict", 1.4), new("What governs", 2), new("Where", 2.4), new("Combination", 4)],
         [
-            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{Used(part.AtStrongest)} to {Used(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords)),
+            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords)),
         ]);
 
     private Table MakePosts() => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",
@@ -116,8 +116,6 @@ internal sealed class StrengthTables
     private static string BowsOf(FootLoads feet) => feet.OnEnds ? "at the ends" : "between the ends";
 
     private static string Foot(int bow, bool isRight) => string.Create(CultureInfo.InvariantCulture, $"bow {bow}, {(isRight ? "right" : "left")} foot");
-
-    private static string Used(Ratio? used) => used is { } ratio ? Decimals(ratio) : "beyond all";
 
     private Table MakeAssumptions()
     {

@@ -32,7 +32,7 @@ public static class ComparisonTexts
     {
         UnitSystem units = comparison.After.Units;
         return [.. comparison.Orders.Select(order => new ComparedText(
-            Name(order.Line, units), Bought(order.Before), Bought(order.After), order.Before is null ? "appears" : order.After is null ? "vanishes" : Cost(order.Before, order.After, comparison.SameCurrency)))];
+            Name(order.Line, units), Bought(order.Before, units), Bought(order.After, units), order.Before is null ? "appears" : order.After is null ? "vanishes" : Cost(order.Before, order.After, comparison.SameCurrency)))];
     }
 
     /// <summary>An order line by item, size and length.</summary>
@@ -70,12 +70,12 @@ public static class ComparisonTexts
             }
             if (strength.InWind(level) is { Wind: { } gust } inWind)
             {
-                rows.Add(new($"{name}: gust at the limit", $"{TapeText.Of(gust.Taken, units)} ({TapeText.Of(gust.Least, units)} to {TapeText.Of(gust.Most, units)})"));
+                rows.Add(new($"{name}: {strength.WindNoun} at the limit", $"{TapeText.Of(gust.Taken, units)} ({TapeText.Of(gust.Least, units)} to {TapeText.Of(gust.Most, units)})"));
                 rows.Add(new($"{name}: what gives way in wind", $"{inWind.Governs}, bow {inWind.Bow.ToString(CultureInfo.InvariantCulture)}, {inWind.CaseWords}"));
             }
         }
         if (strength.Row?.SnowBucklingFactor is { } factor) rows.Add(new("the row buckles at, times its worst snow", factor.Value.ToString("0.00", CultureInfo.InvariantCulture)));
-        foreach (PartStrength part in strength.Parts) rows.TryAddFirst(part.Words, $"{VerdictWords.Of(part.Verdict)}: {Used(part.AtStrongest)} to {Used(part.AtWeakest)} of what is allowed");
+        foreach (PartStrength part in strength.Parts) rows.TryAddFirst(part.Words, $"{VerdictWords.Of(part.Verdict)}: {UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)} of what is allowed");
         return [.. rows];
     }
 
@@ -94,14 +94,12 @@ public static class ComparisonTexts
         if (!rows.Any(row => row.Key == what)) rows.Add(new(what, text));
     }
 
-    private static string Bought(OrderLine? line) => line is null ? "-" : line.PerPackage == 1 || line.Package == line.Unit
+    private static string Bought(OrderLine? line, UnitSystem units) => line is null ? "-" : line.PerPackage == 1 || line.Package == line.Unit
         ? string.Create(CultureInfo.InvariantCulture, $"{line.Packages} {line.Package}")
-        : string.Create(CultureInfo.InvariantCulture, $"{line.Packages} {line.Package} ({decimal.Round(line.Needed, 2):0.##} {line.Unit} needed)");
+        : string.Create(CultureInfo.InvariantCulture, $"{line.Packages} {line.Package} ({OrderAmount.Needed(line, units)} needed)");
 
     private static string Cost(OrderLine before, OrderLine after, bool sameCurrency) =>
         sameCurrency && before.Extension is { } was && after.Extension is { } now ? Signed(now - was) : "";
-
-    private static string Used(Ratio? used) => used is { } given ? given.Value.ToString("0.00", CultureInfo.InvariantCulture) : "beyond all";
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -66,10 +66,10 @@ internal static class BarDealer
         .. bars.GroupBy(bar => bar.Pattern).Select(group => new CutSheetPattern(group.Key, [.. group])),
     ];
 
-    /// <summary>Equal lengths together, longest first.</summary>
-    public static ImmutableArray<SawStop> Stops(ImmutableArray<CutBar> bars) =>
+    /// <summary>Lengths that are equal on the tape together, longest first.</summary>
+    public static ImmutableArray<SawStop> Stops(ImmutableArray<CutBar> bars, UnitSystem units) =>
     [
-        .. bars.SelectMany(bar => bar.Pieces).GroupBy(piece => JointLayout.GrainsOf(piece.Length)).OrderByDescending(group => group.Key)
+        .. bars.SelectMany(bar => bar.Pieces).GroupBy(piece => JointLayout.GrainsOf(TapeText.RoundForMember(piece.Length, units))).OrderByDescending(group => group.Key)
             .Select(group => new SawStop(group.First().Length, [.. group.Select(piece => piece.Number)])),
     ];
 

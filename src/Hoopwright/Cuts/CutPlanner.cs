@@ -3,6 +3,7 @@ using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
 using Hoopwright.Pricing;
+using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Cuts;
@@ -33,7 +34,9 @@ public static class CutPlanner
         foreach (ImmutableArray<MaterialLine> lines in Groups(takeoff))
         {
             StockOffers offers = StockOffers.Of(lines, takeoff, plan, prices, answers.Units, found);
-            sheets.Add(new SheetPlanner(lines, offers, saw, effort, found, joints, memory).Sheet(LetterOf(sheets.Count)));
+            // A knife at a mark takes nothing away.
+            SawRules cutter = lines[0].Item == Items.PullingRope ? saw with { Kerf = Length.Zero, Trim = Length.Zero } : saw;
+            sheets.Add(new SheetPlanner(lines, offers, cutter, effort, found, joints, memory).Sheet(LetterOf(sheets.Count)));
         }
         return new CutSheets(sheets.ToImmutable(), joints.List().Lines, found.ToImmutable());
     }

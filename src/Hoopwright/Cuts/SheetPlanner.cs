@@ -131,7 +131,7 @@ internal sealed class SheetPlanner(
             Offers = offers.Offers,
             Bars = bars,
             Patterns = BarDealer.Patterns(bars),
-            Stops = BarDealer.Stops(bars),
+            Stops = BarDealer.Stops(bars, saw.Units),
             Joints = placed,
             MadeToLength = madeToLength,
             RankedBy = offers.Rank,

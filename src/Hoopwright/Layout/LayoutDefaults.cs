@@ -68,7 +68,7 @@ internal static class LayoutDefaults
 
     internal static Usual<bool> Splice { get; } = new(true, "Long boards are joined from several, off the bows.", BoardSize);
 
-    internal static Usual<Length> JointClear { get; } = new(Length.FromInches(3), "Joints keep this far from the middle of a bow.", Citation.CommonPractice);
+    internal static Usual<Length> JointClear { get; } = new(Length.FromInches(6), "Joints keep this far from the middle of a bow, clear of clamps, sleeves and plates.", Citation.CommonPractice);
 
     internal static Usual<SideKind> SideKind { get; } = new(Plans.SideKind.Fixed, "The roof film runs down to the baseboard.", Citation.CommonPractice, Matters: true);
 
@@ -149,7 +149,7 @@ internal static class LayoutDefaults
     /// <summary>The usual board of a header over an opening.</summary>
     internal static Usual<string> Header(Length roughWidth) => new(
         roughWidth <= Length.FromFeet(6) ? "2x6" : roughWidth <= Length.FromFeet(8.5) ? "2x8" : "2x10",
-        "A header is two of these; it is not checked for load here.", Citation.FromMemory);
+        "A header is two of these; its bending is checked under strength.", Citation.FromMemory);
 
     /// <summary>The usual height of a hip board.</summary>
     internal static Usual<Length> HipHeight(Length sideHeight) => new(

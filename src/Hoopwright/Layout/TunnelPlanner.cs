@@ -27,6 +27,7 @@ public static class TunnelPlanner
         (LayoutDraft? draft, ImmutableArray<Diagnostic> found) = Draft(plan, answers, span.Value, length.Value, kind);
         if (draft is null) return new LayoutOutcome(null, found);
 
+        Plausible.Check(draft);
         int pieces = FramePlanner.Bows(draft);
         FramePlanner.Ties(draft);
         FramePlanner.Purlins(draft);

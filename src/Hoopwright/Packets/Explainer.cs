@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
+using Hoopwright.Sources;
 
 namespace Hoopwright.Packets;
 
@@ -36,9 +37,10 @@ public sealed partial class Explainer : IDisposable
                 [.. working.Inputs.Select(input => Fill(input, places)).Select(input => new ExplainedInput(input, ValueOf(input) ?? "")).Where(input => input.Value.Length > 0)],
                 [.. rules.Where(rule => working.Rules.Any(wanted => rule.Path == wanted || rule.Path.StartsWith(wanted + ".", StringComparison.Ordinal) || Matches(wanted, rule.Path)))]);
         }
-        return rules.FirstOrDefault(rule => rule.Path == path) is { } answer
-            ? new Explanation(path, answer.Text, (answer.Given ? "Given in the plan. " : "Not given in the plan, so the usual value was taken. ") + answer.Says, answer.Source, [], [answer])
-            : null;
+        if (rules.FirstOrDefault(rule => rule.Path == path) is not { } answer) return null;
+        return answer.Given
+            ? new Explanation(path, answer.Text, "Given in the plan. " + answer.Says, Citation.ThePlan, [], [answer])
+            : new Explanation(path, answer.Text, "Not given in the plan, so the usual value was taken. " + answer.Says, answer.Source, [], [answer]);
     }
 
     /// <summary>Every path that has a number, without unit endings, in the order of the results.</summary>
@@ -84,6 +86,9 @@ public sealed partial class Explainer : IDisposable
         int next = 0;
         return Any().Replace(pattern, _ => next < places.Length ? string.Create(CultureInfo.InvariantCulture, $"[{places[next++]}]") : "[0]");
     }
+
+    /// <summary>True when a name in the results is another one with its unit, or with Text, at the end.</summary>
+    public static bool IsNamed(string name, string bare) => UnitEndings.Any(ending => name == bare + ending);
 
     private static string Bare(string path)
     {

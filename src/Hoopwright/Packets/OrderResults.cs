@@ -108,8 +108,16 @@ internal static class OrderResults
         json.Names("rules", line.RulePaths);
     });
 
-    public static void Orders(ResultWriter json, OrderList orders)
+    public static void Orders(ResultWriter json, OrderList orders, Haul haul)
     {
+        json.Group("haul", () =>
+        {
+            json.Mass("steel", haul.Steel);
+            json.Mass("lumber", haul.Lumber);
+            json.Mass("dryConcrete", haul.DryConcrete);
+            json.Mass("film", haul.Film);
+            json.Mass("all", haul.All);
+        });
         json.Text("currency", orders.Currency);
         json.Text("priceNote", orders.PriceNote);
         json.Price("total", orders.Total);

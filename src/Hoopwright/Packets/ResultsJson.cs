@@ -33,7 +33,7 @@ public static class ResultsJson
         if (planned.Strength is { } strength) json.Group("strength", () => StrengthResults.Strength(json, strength));
         if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film));
         if (planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
-        if (planned.Orders is { } orders) json.Group("orders", () => OrderResults.Orders(json, orders));
+        if (planned.Orders is { } orders && Haul.Of(planned) is { } haul) json.Group("orders", () => OrderResults.Orders(json, orders, haul));
         if (planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
         json.List("rules", planned.Rules, rule => Rule(json, rule));
         json.List("assumptions", planned.Assumptions, each => Found(json, each));

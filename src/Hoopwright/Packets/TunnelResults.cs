@@ -66,6 +66,14 @@ internal static class TunnelResults
                 json.Length("undersideHeight", ordinate.Underside);
             });
         });
+        json.List("purlins", PurlinCrossing.Of(tunnel), crossing =>
+        {
+            json.Text("id", crossing.MemberId);
+            json.Length("across", crossing.Across);
+            json.Length("up", crossing.Up);
+            json.Length("fromRidge", crossing.FromRidge);
+            json.Length("fromFoot", crossing.FromFoot);
+        });
         json.List("bows", tunnel.Stations, station =>
         {
             json.Count("number", station.Number);

@@ -99,7 +99,7 @@ public sealed class Answers(UnitSystem units)
             ForcePerLength force => TapeText.Of(force, Units),
             int count => count.ToString(CultureInfo.InvariantCulture),
             bool yes => yes ? "yes" : "no",
-            Enum choice => char.ToLowerInvariant(choice.ToString()[0]) + choice.ToString()[1..],
+            Enum choice => PlanChoices.Word(choice),
             _ => string.Create(CultureInfo.InvariantCulture, $"{value}"),
         };
 }

@@ -28,7 +28,7 @@ internal sealed class GroupValue<[DynamicallyAccessedMembers(DynamicallyAccessed
 
     public override void Write(TSection value, Utf8JsonWriter writer) => format.Write(value, writer);
 
-    public override string Example(UnitSystem units) => "{ … }";
+    public override string Example(UnitSystem units) => format.Example(units);
 
     public override string? SentenceAt(string path) => format.SentenceAt(path);
 

@@ -11,8 +11,8 @@ internal static class PlanChoices
     public static ImmutableArray<(TEnum Value, string Word)> Of<TEnum>()
         where TEnum : struct, Enum => [.. Enum.GetValues<TEnum>().Select(value => (value, Word(value)))];
 
-    private static string Word<TEnum>(TEnum value)
-        where TEnum : struct, Enum => value switch
+    /// <summary>The word of one value.</summary>
+    public static string Word(Enum value) => value switch
         {
             UnitSystem.UsCustomary => "us",
             TubeMaterial.GalvanizedSteel => "steel",

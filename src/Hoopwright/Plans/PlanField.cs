@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
 
@@ -25,6 +26,9 @@ internal abstract class PlanField<TSection>(string name)
 
     /// <summary>Writes name and value, when given.</summary>
     public abstract void Write(TSection section, Utf8JsonWriter writer);
+
+    /// <summary>What its value looks like in the file.</summary>
+    public abstract string Example(UnitSystem units);
 
     /// <summary>What a field within its value means; null when it has none there.</summary>
     /// <param name="path">The path from the value on.</param>
@@ -72,6 +76,8 @@ internal sealed class PlanField<TSection, T>(
         writer.WritePropertyName(Name);
         kind.Write(value, writer);
     }
+
+    public override string Example(UnitSystem units) => kind.Example(units);
 
     public override string? SentenceAt(string path) => kind.SentenceAt(path);
 

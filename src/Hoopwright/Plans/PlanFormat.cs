@@ -6,6 +6,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using Hoopwright.Diagnostics;
+using Hoopwright.Quantities;
 
 namespace Hoopwright.Plans;
 
@@ -119,6 +120,9 @@ internal sealed class PlanFormat<[DynamicallyAccessedMembers(DynamicallyAccessed
         string name = steps[0].Split('[')[0];
         return steps.Length == 1 ? SentenceOf(name) : Find(name)?.SentenceAt(steps[1]);
     }
+
+    /// <summary>What such a group looks like in the file: its first field, and that there are more.</summary>
+    public string Example(UnitSystem units) => $"{{ \"{fields[0].Name}\": {fields[0].Example(units)}{(fields.Length > 1 ? ", …" : "")} }}";
 
     /// <summary>True when no field is given.</summary>
     public bool IsEmpty(TSection section) => Unknown(section).IsEmpty && fields.All(field => field.IsAbsent(section));

@@ -46,8 +46,8 @@ public sealed record Site : PlanSection
     [Description("Ground snow load from the official map or the building office.")]
     public Written<Pressure>? GroundSnow { get; init; }
 
-    /// <summary>Design wind speed from the official map or the building office.</summary>
-    [Description("Design wind speed from the official map or the building office.")]
+    /// <summary>Design wind speed from the official map or the building office: a 3-second gust for ASCE 7, a 10-minute mean for EN 1991.</summary>
+    [Description("Design wind speed from the official map or the building office: a 3-second gust for ASCE 7, a 10-minute mean for EN 1991.")]
     public Written<Speed>? Wind { get; init; }
 
     /// <summary>Depth to which the ground freezes, from the building office.</summary>

@@ -24,7 +24,8 @@ public static class StarterPlan
                 "frontFaces": "S",
                 // Ask the building office or the official map for these three; nothing here looks them up.
                 // "groundSnow": "{{Say("25 psf", "1.2 kPa")}}",
-                // "wind": "{{Say("105 mph", "45 m/s")}}",
+                // Wind {{Say("as ASCE 7 maps it: a 3-second gust", "as EN 1991 maps it: a 10-minute mean, not a gust")}}.
+                // "wind": "{{Say("105 mph", "25 m/s")}}",
                 // "frostDepth": "{{Say("30 in", "750 mm")}}",
                 // bedrock, sedimentaryRock, gravel, sand, clay, or soft for mud, peat and loose fill.
                 // "soilClass": "sand",
@@ -45,7 +46,9 @@ public static class StarterPlan
                 },
                 // Measure the tube you can get: names in inches often mean another width.
                 // The maker or the mill certificate has the yield strength: add "yield": "{{Say("50 ksi", "345 MPa")}}".
-                "bowTube": { "outside": "{{Say("1.9 in", "48.3 mm")}}", "wall": "{{Say("0.083 in", "2 mm")}}" }
+                "bowTube": { "outside": "{{Say("1.9 in", "48.3 mm")}}", "wall": "{{Say("0.083 in", "2 mm")}}" },
+                // Tubes along the tunnel under the bows, the one under the ridge included: 1, 3 or 5.
+                "purlins": { "count": 3 }
               },
               "ground": {
                 // posts driven into the ground, or boards lying on it.

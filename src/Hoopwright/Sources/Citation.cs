@@ -15,6 +15,9 @@ public sealed record Citation(string Title, string Place, Standing Standing)
     /// <summary>Geometry or arithmetic alone.</summary>
     public static Citation Geometry { get; } = new("geometry", "", Standing.Derived);
 
+    /// <summary>What the plan itself gives.</summary>
+    public static Citation ThePlan { get; } = new("the plan", "", Standing.Derived);
+
     /// <summary>Source, place and standing in one line.</summary>
     public override string ToString() => Place.Length == 0 ? Title : $"{Title}, {Place}";
 }

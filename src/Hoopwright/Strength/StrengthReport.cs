@@ -10,6 +10,13 @@ public sealed record StrengthReport
     /// <summary>Every load case and combination.</summary>
     public required TunnelLoads Loads { get; init; }
 
+    /// <summary>What a wind speed of this report is, as the standard measures it: a gust of three seconds, or a mean of ten minutes.</summary>
+    public string WindNoun => Loads.Standard switch
+    {
+        Plans.LoadStandard.Asce7Of2016 or Plans.LoadStandard.Asce7Of2022 => "gust",
+        Plans.LoadStandard.En1991 => "10-minute mean wind",
+    };
+
     /// <summary>Why the frame is not checked; null when it is.</summary>
     public required string? NotChecked { get; init; }
 

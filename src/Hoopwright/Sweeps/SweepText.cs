@@ -58,7 +58,7 @@ public static class SweepText
 
     /// <summary>The heads of the table's columns.</summary>
     public static ImmutableArray<string> Heads(Sweep sweep) =>
-        [.. sweep.Fields.Select(field => field.Path), $"cost {sweep.Currency}", "verdict", "storm snow", "storm gust", "code snow", "code gust", "what governs"];
+        [.. sweep.Fields.Select(field => field.Path), $"cost {sweep.Currency}", "verdict", "storm snow", "storm wind", "code snow", "code wind", "what governs"];
 
     /// <summary>A design as a row of the table.</summary>
     public static ImmutableArray<string> Cells(Sweep sweep, SweptDesign design) =>

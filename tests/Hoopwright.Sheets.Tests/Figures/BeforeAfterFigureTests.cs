@@ -26,7 +26,7 @@ public sealed class BeforeAfterFigureTests
             Assert.Empty(Collisions.In(drawing));
             string[] texts = [.. drawing.Marks.OfType<TextMark>().Select(mark => mark.Text)];
             Assert.Equal(2, texts.Count(text => text.StartsWith("storm: ground snow", StringComparison.Ordinal)));
-            Assert.Equal(2, texts.Count(text => text == "gust limit"));
+            Assert.Equal(2, texts.Count(text => text is "gust limit" or "10-minute mean wind limit"));
         }
     }
 
