@@ -1,4 +1,3 @@
-using Hoopwright.Cover;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Orders;

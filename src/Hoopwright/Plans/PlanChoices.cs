@@ -13,13 +13,13 @@ internal static class PlanChoices
 
     /// <summary>The word of one value.</summary>
     public static string Word(Enum value) => value switch
-        {
-            UnitSystem.UsCustomary => "us",
-            TubeMaterial.GalvanizedSteel => "steel",
-            LoadStandard.Asce7Of2016 => "asce7-16",
-            LoadStandard.Asce7Of2022 => "asce7-22",
-            TerrainCategory.Zero => "0",
-            RiskCategory or Exposure or TerrainCategory => value.ToString(),
-            _ => JsonNamingPolicy.CamelCase.ConvertName(value.ToString()),
-        };
+    {
+        UnitSystem.UsCustomary => "us",
+        TubeMaterial.GalvanizedSteel => "steel",
+        LoadStandard.Asce7Of2016 => "asce7-16",
+        LoadStandard.Asce7Of2022 => "asce7-22",
+        TerrainCategory.Zero => "0",
+        RiskCategory or Exposure or TerrainCategory => value.ToString(),
+        _ => JsonNamingPolicy.CamelCase.ConvertName(value.ToString()),
+    };
 }

@@ -68,8 +68,8 @@ public static partial class TapeText
     /// <summary>What a truck carries, up to ten pounds or five kilograms: "22670 lb".</summary>
     public static string OfLoad(Mass load, UnitSystem units) => units switch
     {
-        UnitSystem.UsCustomary => Fixed(Math.Ceiling(load.Pounds / 10) * 10, 0) + " lb",
-        UnitSystem.Metric => Fixed(Math.Ceiling(load.Kilograms / 5) * 5, 0) + " kg",
+        UnitSystem.UsCustomary => Fixed(Math.Ceiling((load.Pounds / 10) - 1e-6) * 10, 0) + " lb",
+        UnitSystem.Metric => Fixed(Math.Ceiling((load.Kilograms / 5) - 1e-6) * 5, 0) + " kg",
     };
 
     /// <summary>What is bought by the length, up to a whole foot or tenth of a metre: "162 ft", "49.3 m".</summary>

@@ -14,7 +14,7 @@ public sealed class PlausibleTests
     [InlineData("frame.bow-tube.thick", "20 ft", "48 ft", "\"bowTube\": { \"outside\": \"1.9 in\", \"wall\": \"0.3 in\" }", "")]
     [InlineData("site.wind.unusual", "20 ft", "48 ft", "", "\"site\": { \"wind\": \"105 m/s\" }")]
     [InlineData("site.wind.unusual", "20 ft", "48 ft", "", "\"site\": { \"wind\": \"50 m/s\" }, \"loads\": { \"standard\": \"en1991\" }")]
-    [InlineData("site.ground-snow.unusual", "20 ft", "48 ft", "", "\"site\": { \"groundSnow\": \"25 kPa\" }")]
+    [InlineData("site.ground-snow.unusual", "20 ft", "48 ft", "", "\"site\": { \"groundSnow\": \"300 psf\" }")]
     [InlineData("", "20 ft", "48 ft", "\"bowTube\": { \"outside\": \"1.9 in\", \"wall\": \"0.083 in\" }", "\"site\": { \"wind\": \"105 mph\", \"groundSnow\": \"50 psf\" }")]
     [InlineData("", "20 ft", "48 ft", "", "\"site\": { \"wind\": \"24 m/s\" }, \"loads\": { \"standard\": \"en1991\" }")]
     public void A_slip_is_told(string code, string span, string length, string frame, string rest)

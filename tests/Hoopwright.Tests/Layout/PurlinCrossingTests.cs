@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Hoopwright.Layout;
-using Hoopwright.Quantities;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Layout;

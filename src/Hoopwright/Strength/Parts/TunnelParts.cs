@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Strength.Models;
 using Hoopwright.Strength.Steel;
