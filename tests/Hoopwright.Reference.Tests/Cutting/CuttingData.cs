@@ -5,20 +5,11 @@ using Hoopwright.Cutting;
 
 namespace Hoopwright.Reference.Tests.Cutting;
 
-/// <summary>
-/// Published cutting instances, kept outside the repository because their licences allow tests and not shipping. Looked for in
-/// HOOPWRIGHT_SHARED, or in a folder "shared" beside one of the folders above the tests.
-/// </summary>
+/// <summary>Published cutting instances, kept outside the repository because their licences allow tests and not shipping.</summary>
 internal static class CuttingData
 {
     /// <summary>The folder; where it is not there, an exception that skips a test.</summary>
-    public static string Folder(string set)
-    {
-        var given = Environment.GetEnvironmentVariable("HOOPWRIGHT_SHARED");
-        var candidates = given is not null ? [given] : Above(AppContext.BaseDirectory).Select(folder => Path.Combine(folder, "shared"));
-        var found = candidates.Select(folder => Path.Combine(folder, "data", "cutting", set)).FirstOrDefault(Directory.Exists);
-        return found ?? throw new DirectoryNotFoundException("The published cutting instances are not on this machine; set HOOPWRIGHT_SHARED to the folder that holds data/cutting.");
-    }
+    public static string Folder(string set) => OutsideData.Folder("cutting", set);
 
     /// <summary>The rows of a set's table of optima: instance file under the set, and the row's cells by column name.</summary>
     public static IEnumerable<(string File, IReadOnlyDictionary<string, string> Row)> Optima(string set)
@@ -91,10 +82,4 @@ internal static class CuttingData
         .. File.ReadAllText(file).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
             .Select(word => decimal.Parse(word, CultureInfo.InvariantCulture)),
     ];
-
-    private static IEnumerable<string> Above(string folder)
-    {
-        for (var at = new DirectoryInfo(folder); at is not null; at = at.Parent)
-            yield return at.FullName;
-    }
 }
