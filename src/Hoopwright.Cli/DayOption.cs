@@ -16,5 +16,6 @@ internal sealed class DayOption
     /// <summary>The day given, or today.</summary>
     public DateOnly Of(ParseResult parsed) => Day(parsed.GetValue(Option) ?? "") ?? DateOnly.FromDateTime(DateTime.Now);
 
-    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
+    /// <summary>A day as it is written; null when it is none.</summary>
+    internal static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : null;
 }

@@ -45,6 +45,21 @@ internal static class Files
         }
     }
 
+    /// <summary>A file as a stream, however large it is; - is standard input. Faults while it is read are told as well.</summary>
+    public static T Read<T>(string path, Terminal terminal, Func<Stream, T> read)
+    {
+        try
+        {
+            if (path != "-" && !File.Exists(path)) throw new FileFault(Directory.Exists(path) ? $"{path} is a folder, not a file." : $"There is no file {path}.");
+            using Stream stream = path == "-" ? terminal.Input() : File.OpenRead(path);
+            return read(stream);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new FileFault($"{path} cannot be read: {fault.Message}");
+        }
+    }
+
     /// <summary>Writes a file whole or not at all, making its folder when needed.</summary>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {

@@ -51,6 +51,8 @@ internal static class CommandTree
         root.Subcommands.Add(PacketVerb.Command(terminal));
         root.Subcommands.Add(SweepVerb.Command(terminal));
         root.Subcommands.Add(CompareVerb.Command(terminal));
+        root.Subcommands.Add(DaysVerb.Command(terminal));
+        root.Subcommands.Add(WeatherVerb.Command(terminal));
         root.Subcommands.Add(FrameVerb.Command(terminal));
         root.Subcommands.Add(CutVerb.Command(terminal));
         root.Subcommands.Add(SchemaVerb.Command(terminal));

@@ -30,6 +30,8 @@ internal static class FrameFormats
         Quantity<Site, Length>(
             "elevation", PlanQuantities.Length.Within("-1500 ft", "20000 ft", "-450 m", "6000 m").Like("900 ft", "300 m"),
             site => site.Elevation, (site, value) => site with { Elevation = value }),
+        Quantity<Site, Angle>("latitude", PlanQuantities.Angle.Within("-90°", "90°").Like("42.9°", "42.9°"), site => site.Latitude, (site, value) => site with { Latitude = value }),
+        Quantity<Site, Angle>("longitude", PlanQuantities.Angle.Within("-180°", "180°").Like("-78.7°", "-78.7°"), site => site.Longitude, (site, value) => site with { Longitude = value }),
         Quantity<Site, Length>("neighbourLeft", Room, site => site.NeighbourLeft, (site, value) => site with { NeighbourLeft = value }),
         Quantity<Site, Length>("neighbourRight", Room, site => site.NeighbourRight, (site, value) => site with { NeighbourRight = value }),
         YesNo<Site>("organic", site => site.Organic, (site, value) => site with { Organic = value }));

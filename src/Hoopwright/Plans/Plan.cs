@@ -61,6 +61,10 @@ public sealed record Plan : PlanSection
     [Description("Who builds it.")]
     public Crew Crew { get; init; } = new();
 
+    /// <summary>What a day must be like to pull the roof film.</summary>
+    [Description("What a day must be like to pull the roof film.")]
+    public CoverDay CoverDay { get; init; } = new();
+
     /// <summary>Saw and leftovers.</summary>
     [Description("Saw and leftovers.")]
     public CutRules Cuts { get; init; } = new();

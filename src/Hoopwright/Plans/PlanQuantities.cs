@@ -27,6 +27,9 @@ internal static class PlanQuantities
         "a direction", QuantityText.ReadBearing,
         @"^\s*(?:[NESWnesw]{1,3}|[^,]*[0-9][^,]*(?:[°º]|[Dd][Ee][Gg]\.?|[Dd][Ee][Gg][Rr][Ee][Ee][Ss]?))\s*$");
 
+    /// <summary>An angle in degrees.</summary>
+    public static QuantityKind<Angle> Angle { get; } = new("an angle", QuantityText.ReadAngle, NumberWith("[°º]", "deg\\.?", "degrees?"));
+
     /// <summary>A pure number, a percentage or one in so many.</summary>
     public static QuantityKind<Ratio> Ratio { get; } = new(
         "a number", QuantityText.ReadRatio, @"^\s*[-−‐‑‒–]?\s*[0-9.][0-9.]*\s*(?:%|[:∶]\s*[0-9.]+)?\s*$")

@@ -66,6 +66,14 @@ public sealed record Site : PlanSection
     [Description("Height of the place above the sea.")]
     public Written<Length>? Elevation { get; init; }
 
+    /// <summary>How far north of the equator the place is, such as 42.9°; negative south of it.</summary>
+    [Description("How far north of the equator the place is, such as 42.9°; negative south of it.")]
+    public Written<Angle>? Latitude { get; init; }
+
+    /// <summary>How far east of Greenwich the place is; negative west of it, such as -78.7° in North America.</summary>
+    [Description("How far east of Greenwich the place is; negative west of it, such as -78.7° in North America.")]
+    public Written<Angle>? Longitude { get; init; }
+
     /// <summary>Clear distance from the left foot to the next tunnel on the left; leave out when none is near.</summary>
     [Description("Clear distance from the left foot to the next tunnel on the left; leave out when none is near.")]
     public Written<Length>? NeighbourLeft { get; init; }

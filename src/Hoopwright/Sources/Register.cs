@@ -45,7 +45,5 @@ internal static class Register
 
     internal static PublishedWork Perez { get; } = new("Perez, Ineichen, Seals, Michalsky and Stewart, Modeling daylight availability and irradiance components, Solar Energy 44 (1990) 271");
 
-    internal static PublishedWork BoundaryLayer { get; } = new("wind in the surface layer, any handbook of micrometeorology");
-
     internal static PublishedWork Baskerville { get; } = new("Baskerville and Emin, Rapid estimation of heat accumulation from maximum and minimum temperatures, Ecology 50 (1969) 514");
 }

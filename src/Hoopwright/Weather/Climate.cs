@@ -49,6 +49,9 @@ internal sealed class Climate
     /// <summary>Growing degree days, K·d, with highest and lowest cut off at a base and a cap first.</summary>
     internal double GrowingCut(int month, double baseC, double capC) => DaysOf(month).Sum(day => DegreeDays.Cut(Highest(day), Lowest(day), baseC, capC));
 
+    /// <summary>Growing degree days, K·d, by a sine through highest and lowest.</summary>
+    internal double GrowingBySine(int month, double baseC) => DaysOf(month).Sum(day => DegreeDays.Sine(Highest(day), Lowest(day), baseC));
+
     /// <summary>Growing degree days, K·d, hour by hour.</summary>
     internal double GrowingByHour(int month, double baseC) => DaysOf(month).Sum(day => Air(day).ToArray().Where(air => !double.IsNaN(air)).Sum(air => Math.Max(0, air - baseC)) / 24);
 

@@ -11,6 +11,7 @@ namespace Hoopwright.Weather;
 /// <param name="Jump">More than this above or below both neighbours is nonsense; infinite where nothing is said.</param>
 internal sealed record ElementFact(WeatherElement Element, string Name, double Least, double Most, GapFill Fill, double Jump = double.PositiveInfinity)
 {
+    // Precipitable water of files made of TMY3 is in tenths of a millimetre where the format says millimetres; nothing rests on it.
     // Bounds a little beyond what was ever measured: -89.2 and 56.7 °C, 1084 hPa; a gust of 113 m/s; from memory of the record
     // lists of the World Meteorological Organization. Jumps: common practice, no source.
     private static readonly ImmutableArray<ElementFact> Facts =
@@ -37,7 +38,7 @@ internal sealed record ElementFact(WeatherElement Element, string Name, double L
         new(WeatherElement.Ceiling, "ceiling", 0, 99_999, GapFill.None),
         new(WeatherElement.PresentWeatherSeen, "present weather observation", 0, 9, GapFill.None),
         new(WeatherElement.PresentWeather, "present weather", 0, 999_999_999, GapFill.None),
-        new(WeatherElement.PrecipitableWater, "precipitable water", 0, 0.2, GapFill.None),
+        new(WeatherElement.PrecipitableWater, "precipitable water", 0, 1, GapFill.None),
         new(WeatherElement.AerosolDepth, "aerosol depth", 0, 10, GapFill.None),
         new(WeatherElement.SnowDepth, "snow depth", 0, 15, GapFill.None),
         new(WeatherElement.DaysSinceSnow, "days since snow", 0, 366, GapFill.None),

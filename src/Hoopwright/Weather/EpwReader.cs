@@ -21,7 +21,7 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
     private EpwHeader _header = new();
     private Place? _place;
     private TimeSpan _offset;
-    private bool _latin;
+    private bool _latin, _located;
 
     internal WeatherRecord? Read()
     {
@@ -44,7 +44,7 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
             Row(line);
         }
         if (!dataPeriods) problems.Warn("weather.epw.header", "file", "The header has no line DATA PERIODS; one row an hour is taken.", null, "the eight header lines of the format");
-        if (_place is null) problems.Error("weather.place", "line 1", "The header does not say where the place is.", null, "LOCATION, city, region, country, source, station, latitude, longitude, time zone, elevation");
+        if (!_located) problems.Error("weather.place", "line 1", "The header does not say where the place is.", null, "LOCATION, city, region, country, source, station, latitude, longitude, time zone, elevation");
         SpreadRain();
         return problems.HasErrors ? null : new Mending(_raw, problems).Make(hours => new WeatherRecord(hours.Hours, hours.Columns)
         {
@@ -126,6 +126,7 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
     private void Location(string[] cells)
     {
         string path = WeatherProblems.Line(lines.Number);
+        _located = true;
         if (cells.Length < 10 || Number(cells[6]) is not { } north || Number(cells[7]) is not { } east || Number(cells[8]) is not { } zone || Number(cells[9]) is not { } heightM)
         {
             problems.Error("weather.place", path, "The place cannot be read.", string.Join(",", cells), "LOCATION, city, region, country, source, station, latitude, longitude, time zone, elevation");

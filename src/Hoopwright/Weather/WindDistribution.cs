@@ -24,9 +24,6 @@ internal sealed record WindDistribution(double MeanMps, double DeviationMps, dou
         return new(mean, deviation, (known.Length - blowing.Length) / (double)known.Length, shape, mean / Gamma(1 + (1 / shape)), likely, scale);
     }
 
-    /// <summary>Part of the hours at or under a wind by the curve of the moments.</summary>
-    internal double PartUnder(double windMps) => 1 - Math.Exp(-Math.Pow(windMps / MomentScaleMps, MomentShape));
-
     /// <summary>Γ for arguments from 1 to 2 and around, by Lanczos' sum (g = 7, nine terms), from memory.</summary>
     internal static double Gamma(double x)
     {

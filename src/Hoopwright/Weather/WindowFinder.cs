@@ -213,7 +213,7 @@ public sealed class WindowFinder
     /// <summary>The limits as plain numbers of the record.</summary>
     private readonly struct Kernel(WindowFinder finder, WindowLimits limits)
     {
-        private readonly double _here = limits.WindHere.Value, _gustFactor = limits.GustFactor.Value;
+        private readonly double _here = limits.WindHere.Value, _gustHere = limits.GustHere.Value, _gustFactor = limits.GustFactor.Value;
         private readonly double _wind = limits.Wind.MetresPerSecond, _gust = limits.Gust?.MetresPerSecond ?? double.PositiveInfinity;
         private readonly double _coldest = limits.Coldest.Celsius, _warmest = limits.Warmest.Celsius;
         private readonly double _chance = limits.RainChance?.Value ?? double.PositiveInfinity;
@@ -223,7 +223,7 @@ public sealed class WindowFinder
 
         internal bool GustKnown(int row) => finder._gust is { } gusts && !double.IsNaN(gusts[row]);
 
-        internal double Gust(int row) => (GustKnown(row) ? finder._gust![row] : finder._wind[row] * _gustFactor) * _here;
+        internal double Gust(int row) => (GustKnown(row) ? finder._gust![row] : finder._wind[row] * _gustFactor) * _gustHere;
 
         internal bool RainKnown(int row) => (finder._rain is { } rain && !double.IsNaN(rain[row])) || (finder._chance is { } chance && !double.IsNaN(chance[row]));
 

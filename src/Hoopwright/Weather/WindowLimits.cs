@@ -26,7 +26,10 @@ public sealed record WindowLimits
     /// <summary>Wind where one works over that of the record.</summary>
     public Ratio WindHere { get; init; } = Ratio.FromValue(1);
 
-    /// <summary>Gust over mean wind, for hours whose gust is not known.</summary>
+    /// <summary>Gusts where one works over those of the record: near the ground they fall off less than the mean.</summary>
+    public Ratio GustHere { get; init; } = Ratio.FromValue(1);
+
+    /// <summary>Gust over mean wind at the height of the record, for hours whose gust is not known.</summary>
     public Ratio GustFactor { get; init; } = Ratio.FromValue(1);
 
     /// <summary>Hours before sunrise and after sunset in which one would work too.</summary>

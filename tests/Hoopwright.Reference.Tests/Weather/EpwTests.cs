@@ -27,6 +27,7 @@ public sealed partial class EpwTests
         {
             WeatherReading reading = WeatherFiles.Read(site);
             Assert.DoesNotContain(reading.Diagnostics, each => each.Severity == Severity.Error);
+            Assert.Empty(reading.Repairs);
             WeatherRecord record = reading.Record!;
             Assert.Equal(8760, record.Count);
             Assert.True(record.IsTypicalYear);

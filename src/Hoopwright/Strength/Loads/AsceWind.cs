@@ -76,6 +76,20 @@ internal static class AsceWind
         return (of2022 ? 2.41 : 2.01) * Math.Pow(Math.Max(heightM, LeastHeightM) / (gradientFt * FootM), 2 / alpha);
     }
 
+    /// <summary>Hourly mean wind at a height over the 3-second gust at 10 m in open country: b·(z/10)^a, ASCE 7-16, Eq. 26.11-16 and Table 26.11-1, from memory.</summary>
+    /// <param name="exposure">How open the land is.</param>
+    /// <param name="heightM">Height over the ground, m; under the least height of the exposure it counts as that.</param>
+    internal static double MeanOverGust(Exposure exposure, double heightM)
+    {
+        (double part, double power, double leastM) = exposure switch
+        {
+            Exposure.B => (0.45, 1 / 4.0, 9.14),
+            Exposure.C => (0.65, 1 / 6.5, 4.57),
+            Exposure.D => (0.80, 1 / 9.0, 2.13),
+        };
+        return part * Math.Pow(Math.Max(heightM, leastM) / 10, power);
+    }
+
     /// <summary>Ke, thinner air at a height over the sea.</summary>
     /// <param name="elevationM">Height over the sea, m; 1 below it.</param>
     internal static double Ke(double elevationM) => Math.Exp(-0.000119 * Math.Max(0, elevationM));

@@ -1,0 +1,23 @@
+using Hoopwright.Quantities;
+using static Hoopwright.Plans.PlanFields;
+
+namespace Hoopwright.Plans;
+
+/// <summary>Days that are fit for a piece of work.</summary>
+internal static class DayFormats
+{
+    private static readonly QuantityRange<Speed> Wind = PlanQuantities.Speed.Within("1 mph", "40 mph", "0.5 m/s", "17.8 m/s").Like("5 mph", "2.2 m/s");
+
+    private static readonly QuantityRange<Temperature> Air = PlanQuantities.Temperature.Within("0 °F", "120 °F", "-17 °C", "48 °C").Like("60 °F", "15 °C");
+
+    public static PlanFormat<CoverDay> CoverDay { get; } = new(
+        Quantity<CoverDay, Speed>("wind", Wind, day => day.Wind, (day, value) => day with { Wind = value }),
+        Quantity<CoverDay, Speed>("gust", Wind, day => day.Gust, (day, value) => day with { Gust = value }),
+        Quantity<CoverDay, Temperature>("coldest", Air, day => day.Coldest, (day, value) => day with { Coldest = value }),
+        Quantity<CoverDay, Temperature>("warmest", Air, day => day.Warmest, (day, value) => day with { Warmest = value }),
+        Quantity<CoverDay, Ratio>("rainChance", PlanQuantities.Percentage.Within("0 %", "100 %").Like("20 %", "20 %"), day => day.RainChance, (day, value) => day with { RainChance = value }),
+        Quantity<CoverDay, Ratio>("gustFactor", PlanQuantities.Ratio.Within("1", "3").Like("1.6", "1.6"), day => day.GustFactor, (day, value) => day with { GustFactor = value }),
+        Quantity<CoverDay, Ratio>("shelter", PlanQuantities.Ratio.Within("0.2", "1").Like("0.7", "0.7"), day => day.Shelter, (day, value) => day with { Shelter = value }),
+        Count<CoverDay>("hours", 1, 24, day => day.Hours, (day, value) => day with { Hours = value }),
+        Quantity<CoverDay, Ratio>("reserve", PlanQuantities.Percentage.Within("0 %", "200 %").Like("25 %", "25 %"), day => day.Reserve, (day, value) => day with { Reserve = value }));
+}
