@@ -1,0 +1,75 @@
+using System.Text.Json;
+using Hoopwright.Cli.Verbs;
+using Hoopwright.Testing;
+
+namespace Hoopwright.Cli.Tests;
+
+/// <summary>Weather files and covering days on the command line.</summary>
+public sealed class WeatherTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("hoopwright").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void The_bundled_forecast_is_summed_up_in_words_and_in_json()
+    {
+        (int code, string output, string messages) = Run("weather", Forecast);
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("174 hours", output, StringComparison.Ordinal);
+        Assert.Contains("stop when small twigs move", output, StringComparison.Ordinal);
+        Assert.Contains("weather.clock-by-longitude", messages, StringComparison.Ordinal);
+        Assert.Contains("°C", Run("weather", Forecast, "--metric").Output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run("weather", Forecast, "--json").Output);
+        Assert.Equal("gridForecast", json.RootElement.GetProperty("weather").GetProperty("form").GetString());
+        Assert.Equal(4, json.RootElement.GetProperty("coverDays").GetProperty("limits").GetProperty("hours").GetInt32());
+    }
+
+    [Fact]
+    public void Days_are_those_of_the_plan_by_the_clock_on_the_wall()
+    {
+        (int code, string output, _) = Run("days", Example, "--weather", Forecast, "--clock", "-04:00");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("4 people", output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run("days", Example, "--weather", Forecast, "--clock", "-04:00", "--json").Output);
+        JsonElement windows = json.RootElement.GetProperty("coverDays").GetProperty("windows");
+        Assert.EndsWith("-04:00", windows[0].GetProperty("begin").GetString(), StringComparison.Ordinal);
+        Assert.True(windows[0].GetProperty("reasons").GetArrayLength() >= 4);
+        Assert.Equal(Run("days", Example, "--weather", Forecast, "--json").Output, Run("days", Example, "--weather", Forecast, "--json").Output);
+    }
+
+    [Fact]
+    public void A_broken_file_a_missing_one_and_wrong_usage_are_told_apart()
+    {
+        string empty = Path.Combine(folder, "empty.epw");
+        File.WriteAllText(empty, "");
+        Assert.Equal(ExitCode.InputErrors, Run("weather", empty).Code);
+        (int code, string output, _) = Run("days", Example, "--weather", empty, "--json");
+        Assert.Equal(ExitCode.InputErrors, code);
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal("weather.empty", json.RootElement.GetProperty("diagnostics")[0].GetProperty("code").GetString());
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("coverDays").ValueKind);
+        Assert.Contains("There is no file", Run("weather", Path.Combine(folder, "none.epw")).Messages, StringComparison.Ordinal);
+        Assert.Contains("is a folder", Run("weather", folder).Messages, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.WrongUsage, Run("days", Example).Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("days", "-", "--weather", "-").Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("weather", Forecast, "--from", "soon").Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("weather", Forecast, "--clock", "late").Code);
+        Assert.Equal(ExitCode.InputErrors, Run("weather", Forecast, "--from", "2027-01-01").Code);
+    }
+
+    [Fact]
+    public void The_help_says_that_the_calendar_of_the_crew_comes_later() =>
+        Assert.Contains("calendar", Run("days", "--help").Output, StringComparison.Ordinal);
+
+    private static string Example => Path.Combine(SamplePlans.Root, "examples", "gothic-26ft.json");
+
+    private static string Forecast => Path.Combine(SamplePlans.Root, "examples", "forecast-invented.json");
+
+    private static (int Code, string Output, string Messages) Run(params string[] args)
+    {
+        using StringWriter output = new(), messages = new();
+        var terminal = new Terminal { Out = output, Messages = messages, Input = () => Stream.Null, Colour = false, Interactive = false };
+        return (CommandTree.Run(args, terminal), output.ToString(), messages.ToString());
+    }
+}
