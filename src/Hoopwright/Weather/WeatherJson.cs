@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Hoopwright.Quantities;
 
 namespace Hoopwright.Weather;
 
