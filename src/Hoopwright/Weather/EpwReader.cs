@@ -8,8 +8,6 @@ namespace Hoopwright.Weather;
 /// <summary>Reads EnergyPlus weather files: rows are hours that end at their stamp, in local standard time.</summary>
 internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
 {
-    private const int FullRow = 35;
-
     // Up to the wind: what comes after it is left out by some programs.
     private const int ShortestRow = 22;
 
@@ -22,6 +20,9 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
     private Place? _place;
     private TimeSpan _offset;
     private bool _latin, _located;
+
+    // Cells of the row before: some programs leave out the last ones, and do so in every row.
+    private int _usualCells;
 
     internal WeatherRecord? Read()
     {
@@ -160,7 +161,7 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
     {
         Split(line);
         int count = _cells.Count;
-        if (lines.Unfinished && count < FullRow && (_raw.Count > 0 || count < ShortestRow))
+        if (lines.Unfinished && count < _usualCells)
         {
             problems.Repaired(WeatherRepairKind.BrokenEnd, lines.Number, seen: Shown(line));
             return;
@@ -171,6 +172,7 @@ internal sealed class EpwReader(LineReader lines, WeatherProblems problems)
             problems.Repaired(WeatherRepairKind.BadRow, lines.Number, seen: Shown(line));
             return;
         }
+        _usualCells = count;
         _raw.Add(RawWeather.HourOf(new DateTime(year, month, day)) + hour - 1, lines.Number);
         foreach (EpwField field in EpwField.All)
         {

@@ -23,13 +23,13 @@ internal static class InventedWeather
     ];
 
     /// <summary>The rows of a whole year: a mild, steady place with 3 m/s of wind by day and 1 m/s by night.</summary>
-    internal static List<string> Rows(int year = 2026)
+    internal static List<string> Rows(int year = 2026, Place? place = null)
     {
         var rows = new List<string>(8784);
         var offset = TimeSpan.FromHours(-5);
         for (var date = new DateOnly(year, 1, 1); date.Year == year; date = date.AddDays(1))
         {
-            var track = new SunTrack(Valley, date, offset);
+            var track = new SunTrack(place ?? Valley, date, offset);
             for (int hour = 1; hour <= 24; hour++)
             {
                 double light = Math.Max(0, Math.Sin(GeocentricSun.Rad(track.At((hour - 0.5 - 12) / 24).ElevationDeg)));

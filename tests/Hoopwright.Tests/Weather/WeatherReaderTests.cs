@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using CsCheck;
 using Hoopwright.Diagnostics;
+using Hoopwright.Quantities;
+using Hoopwright.Sun;
 using Hoopwright.Weather;
 
 namespace Hoopwright.Tests.Weather;
@@ -164,6 +166,28 @@ public sealed class WeatherReaderTests
         Refused(ReadHeader("42.50,-76.50,-5.0", "142.50,-76.50,-5.0"), "weather.place");
         Refused(ReadHeader("42.50,-76.50,-5.0", "north,-76.50,-5.0"), "weather.place");
         Refused(ReadHeader("DATA PERIODS,1,1", "DATA PERIODS,1,4"), "weather.not-hourly");
+    }
+
+    [Theory]
+    [InlineData(-45)]
+    [InlineData(0)]
+    [InlineData(71)]
+    public void The_light_of_far_south_of_the_equator_and_of_the_polar_night_is_believed(double north)
+    {
+        var place = new Place(Angle.FromDegrees(north), Angle.FromDegrees(-76.5), Length.FromMetres(250));
+        string latitude = north.ToString("0.00", CultureInfo.InvariantCulture);
+        WeatherReading reading = WeatherReader.Read(InventedWeather.Epw(InventedWeather.Rows(place: place), InventedWeather.Header.Select(line => line.Replace("42.50,", latitude + ",", StringComparison.Ordinal))));
+        Assert.Empty(reading.Repairs);
+        Assert.Equal(north, reading.Record!.Place!.Latitude.Degrees, 9);
+    }
+
+    [Fact]
+    public void A_file_without_the_last_cells_and_without_an_end_of_line_is_whole()
+    {
+        byte[] file = InventedWeather.Epw(Year.Take(48).Select(row => string.Join(',', row.Split(',')[..32])));
+        WeatherReading reading = WeatherReader.Read(file.AsMemory(0, file.Length - 1));
+        Assert.Empty(reading.Repairs);
+        Assert.Equal(48, reading.Record!.Count);
     }
 
     [Fact]
