@@ -1,7 +1,10 @@
 using BenchmarkDotNet.Running;
 using Hoopwright.Bench.Cutting;
+using Hoopwright.Bench.Frames;
 
 if (args is ["cutting", .. var rest])
     return CuttingTable.Print(rest, Console.Out);
+if (args is ["frames"])
+    return FrameTable.Print(Console.Out);
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 return 0;

@@ -37,6 +37,13 @@ internal sealed class PlanarBow
     private readonly double[] _axial;
     private readonly double[] _tieAxial;
     private int _negative;
+    private bool _whole;
+    private double _tieDeterminant = 1;
+    private double[]? _elasticTied;
+    private double[]? _elasticAlone;
+
+    // The factor found last, times the greatest compression: for like loads it hardly changes.
+    private double _factorN;
 
     /// <summary>Makes a bow ready.</summary>
     /// <param name="x">Places of the nodes across, m; from the left foot to the right one.</param>
@@ -160,26 +167,96 @@ internal sealed class PlanarBow
         return Factor(most, share);
     }
 
+    /// <summary>
+    /// Doubles and halves as a search that knows nothing would, but asks only about the last of its intervals: where the determinant of the
+    /// matrix comes to nothing, by the values it had, says which that is. The answer is the same to the last digit.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Factor(double most, double share)
     {
-        double low = 0, high = 1;
-        while (Form(high))
+        double cap = 1, greatestN = 0;
+        while (cap < most)
+            cap *= 2;
+        for (int at = 0; at < Chords; at++)
+            greatestN = Math.Max(greatestN, -_axial[at]);
+        TakeElastic();
+        (double stands, double atStands, double fails, double atFails) = (0, 1, double.PositiveInfinity, double.NaN);
+        double guess = greatestN > 0 && _factorN > 0 ? _factorN / greatestN : 4;
+        for (int asked = 0; ; asked++)
         {
-            low = high;
-            high *= 2;
-            if (low >= most)
+            (double low, double high) = guess >= cap ? (cap, double.PositiveInfinity) : Interval(guess, share);
+            if (low > stands && !Form(low))
+                (fails, atFails) = (low, Determinant());
+            else if (low > stands && low >= cap)
                 return double.PositiveInfinity;
+            else
+            {
+                if (low > stands)
+                    (stands, atStands) = (low, Determinant());
+                if (high >= fails || !Form(high))
+                {
+                    _factorN = (low + high) / 2 * greatestN;
+                    return (low + high) / 2;
+                }
+                (stands, atStands) = (high, Determinant());
+            }
+            guess = double.IsPositiveInfinity(fails)
+                ? stands * (atStands < 1 ? Math.Clamp(1 / (1 - atStands), 1.05, 4) : 4)
+                : Between(stands, atStands, fails, atFails, asked);
         }
+    }
+
+    // The zero of a straight line between the two; in the middle where their signs tell of no single zero, or the line does not get on.
+    private static double Between(double low, double atLow, double high, double atHigh, int asked)
+    {
+        double share = atLow > 0 && atHigh < 0 && asked % 3 < 2 ? atLow / (atLow - atHigh) : 0.5;
+        return low + ((high - low) * Math.Clamp(share, 1e-4, 1 - 1e-4));
+    }
+
+    // Where doubling and halving would end if the factor were the guess.
+    private static (double Low, double High) Interval(double guess, double share)
+    {
+        double low = 0, high = 1;
+        while (high < guess)
+            (low, high) = (high, 2 * high);
         while (high - low > share * high)
         {
             double middle = (low + high) / 2;
-            if (Form(middle))
+            if (middle < guess)
                 low = middle;
             else
                 high = middle;
         }
-        return (low + high) / 2;
+        return (low, high);
+    }
+
+    // Pivots without any axial force, once for the bow with its ties and once for the bow without.
+    private void TakeElastic()
+    {
+        double[]? known = TiesGone ? _elasticAlone : _elasticTied;
+        if (known is not null)
+            return;
+        bool stands = Form(0);
+        double[] pivots = [.. _pivots, _tieDeterminant];
+        if (!stands)
+            Array.Fill(pivots, double.NaN);
+        if (TiesGone)
+            _elasticAlone = pivots;
+        else
+            _elasticTied = pivots;
+    }
+
+    /// <summary>Of the matrix that was formed last, as a share of that without axial forces; no number where it was not factored to the end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private double Determinant()
+    {
+        if (!_whole)
+            return double.NaN;
+        double[] elastic = (TiesGone ? _elasticAlone : _elasticTied)!;
+        double product = _tieDeterminant / elastic[^1];
+        for (int at = 0; at < _pivots.Length; at++)
+            product *= _pivots[at] / elastic[at];
+        return product;
     }
 
     /// <summary>What the ground puts on a foot: forces across and up, N, and the moment, N·m, from x to z.</summary>
@@ -307,7 +384,9 @@ internal sealed class PlanarBow
         Cut(0, 1);
         Cut(Nodes - 1, 0);
         Cut(Nodes - 1, 1);
-        return Factor() && FormTies(times) && _negative == 0;
+        _tieDeterminant = 1;
+        _whole = Factor() && FormTies(times);
+        return _whole && _negative == 0;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -468,6 +547,7 @@ internal sealed class PlanarBow
             double pivot = _tieMatrix[(k * rank) + k];
             if (pivot == 0)
                 return false;
+            _tieDeterminant *= pivot;
             for (int row = k + 1; row < rank; row++)
             {
                 double share = _tieMatrix[(row * rank) + k] /= pivot;

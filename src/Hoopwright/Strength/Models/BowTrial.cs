@@ -184,19 +184,16 @@ internal sealed class BowTrial
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private BowVerdict Worst(TubeStrength strength, double factor)
+    private BowVerdict Worst(in TubeStrength strength, double factor)
     {
-        var worst = new BowVerdict(-1, false, 0, false, default, factor);
-        for (int chord = 0; chord < Mesh.Chords; chord++)
+        (double use, int chord, bool atEnd) = (-1, 0, false);
+        for (int at = 0; at < Mesh.Chords; at++)
         {
-            for (int end = 0; end < 2; end++)
-            {
-                TubeCheck check = strength.Check(ForcesAt(chord, end == 1));
-                if (Ties.Exceeds(check.Utilisation, worst.Utilisation))
-                    worst = new BowVerdict(check.Utilisation, false, chord, end == 1, check, factor);
-            }
+            double start = TubeCheck.UseOf(strength, ForcesAt(at, false)), end = TubeCheck.UseOf(strength, ForcesAt(at, true));
+            if (Ties.Exceeds(start, use)) (use, chord, atEnd) = (start, at, false);
+            if (Ties.Exceeds(end, use)) (use, chord, atEnd) = (end, at, true);
         }
-        return worst;
+        return new BowVerdict(use, false, chord, atEnd, strength.Check(ForcesAt(chord, atEnd)), factor);
     }
 
     /// <summary>Forces at an end of a chord after a trial: the moment positive when it bends the middle of the span down.</summary>
