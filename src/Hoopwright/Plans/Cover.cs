@@ -67,6 +67,30 @@ public sealed record Cover : PlanSection
     [Description("Spacing of screws in the lock channel.")]
     public Written<Length>? ChannelScrewSpacing { get; init; }
 
+    /// <summary>Diameter of the nails of a batten.</summary>
+    [Description("Diameter of the nails of a batten.")]
+    public Written<Length>? BattenNailDiameter { get; init; }
+
+    /// <summary>Length of the nails of a batten.</summary>
+    [Description("Length of the nails of a batten.")]
+    public Written<Length>? BattenNailLength { get; init; }
+
+    /// <summary>Length of the legs of the staples between the nails of a batten.</summary>
+    [Description("Length of the legs of the staples between the nails of a batten.")]
+    public Written<Length>? StapleLength { get; init; }
+
+    /// <summary>Diameter of the lock channel's screws in wood: 0.164 in is #8, 0.190 in is #10.</summary>
+    [Description("Diameter of the lock channel's screws in wood: 0.164 in is #8, 0.190 in is #10.")]
+    public Written<Length>? ChannelScrewDiameter { get; init; }
+
+    /// <summary>Length of the lock channel's screws in wood.</summary>
+    [Description("Length of the lock channel's screws in wood.")]
+    public Written<Length>? ChannelScrewLength { get; init; }
+
+    /// <summary>Diameter of the self-drilling screws that hold the film on tube: 0.216 in is #12, 0.250 in is #14.</summary>
+    [Description("Diameter of the self-drilling screws that hold the film on tube: 0.216 in is #12, 0.250 in is #14.")]
+    public Written<Length>? TubeScrewDiameter { get; init; }
+
     /// <summary>Length of spring wire bought for a length of channel: 1 is just the run.</summary>
     [Description("Length of spring wire bought for a length of channel: 1 is just the run.")]
     public Written<Ratio>? WirePerChannel { get; init; }

@@ -38,6 +38,12 @@ internal static class CoverFormats
         Quantity<Cover, Length>("battenSpacing", Fastening, cover => cover.BattenSpacing, (cover, value) => cover with { BattenSpacing = value }),
         Quantity<Cover, Length>(
             "channelScrewSpacing", Fastening, cover => cover.ChannelScrewSpacing, (cover, value) => cover with { ChannelScrewSpacing = value }),
+        Quantity<Cover, Length>("battenNailDiameter", FastenerDiameter, cover => cover.BattenNailDiameter, (cover, value) => cover with { BattenNailDiameter = value }),
+        Quantity<Cover, Length>("battenNailLength", FastenerLength, cover => cover.BattenNailLength, (cover, value) => cover with { BattenNailLength = value }),
+        Quantity<Cover, Length>("stapleLength", FastenerLength, cover => cover.StapleLength, (cover, value) => cover with { StapleLength = value }),
+        Quantity<Cover, Length>("channelScrewDiameter", FastenerDiameter, cover => cover.ChannelScrewDiameter, (cover, value) => cover with { ChannelScrewDiameter = value }),
+        Quantity<Cover, Length>("channelScrewLength", FastenerLength, cover => cover.ChannelScrewLength, (cover, value) => cover with { ChannelScrewLength = value }),
+        Quantity<Cover, Length>("tubeScrewDiameter", FastenerDiameter, cover => cover.TubeScrewDiameter, (cover, value) => cover with { TubeScrewDiameter = value }),
         Quantity<Cover, Ratio>(
             "wirePerChannel", PlanQuantities.Ratio.Within("0.5", "5").Like("1", "1"), cover => cover.WirePerChannel, (cover, value) => cover with { WirePerChannel = value }),
         Quantity<Cover, Length>("channelStick", Stick, cover => cover.ChannelStick, (cover, value) => cover with { ChannelStick = value }),

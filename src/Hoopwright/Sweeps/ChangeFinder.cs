@@ -26,6 +26,7 @@ internal sealed class ChangeFinder
         var finder = new ChangeFinder(tunnel);
         finder.Bows();
         finder.BowTube();
+        finder.Steel();
         finder.Ties();
         finder.LengthwiseTubes();
         if (tunnel.Anchor == AnchorKind.Posts) finder.GroundPosts();
@@ -72,6 +73,21 @@ internal sealed class ChangeFinder
         Add("wider-bow-tube", $"tube of the bows {Fine(wider)} wide instead of {Fine(tube.Outside)}", UsualTubes.Source(units), [new("frame.bowTube.outside", WrittenFine(wider)), .. PostFor(wider)]);
         if (wall is { } both)
             Add("heavier-bow-tube", $"tube of the bows {Fine(wider)} x {Fine(both)} instead of {Fine(tube.Outside)} x {Fine(tube.Wall)}", UsualTubes.Source(units), [new("frame.bowTube.outside", WrittenFine(wider)), new("frame.bowTube.wall", WrittenFine(both)), .. PostFor(wider)]);
+    }
+
+    /// <summary>Steel that yields later, for the bows and for the ground posts. What it costs the price book does not say: the tube is the same.</summary>
+    private void Steel()
+    {
+        if (tunnel.BowTube.Material == TubeMaterial.GalvanizedSteel) Stronger("stronger-bow-steel", "bows", "frame.bowTube.yield", plan.Frame.BowTube.Yield);
+        if (tunnel.Anchor == AnchorKind.Posts && PostTube is { Material: TubeMaterial.GalvanizedSteel }) Stronger("stronger-post-steel", "ground posts", "ground.postTube.yield", plan.Ground.PostTube.Yield);
+    }
+
+    private void Stronger(string code, string words, string path, Written<Pressure>? given)
+    {
+        Pressure has = given?.Value ?? Pressure.FromPascals(Strength.Steel.SteelGrades.Unknown.YieldPa);
+        if (Strength.Steel.SteelGrades.Stronger(has, units) is not { } next) return;
+        string yields = TapeText.OfStress(Pressure.FromPascals(next.YieldPa), units);
+        Add(code, $"{words} of steel that yields at {yields} instead of {TapeText.OfStress(has, units)}{(given is null ? ", as taken" : "")}; ask what it costs", next.Source, new ChangedValue(path, yields));
     }
 
     /// <summary>A post that the leg still slides into; nothing where it does, or where the plan leaves the post to the program.</summary>

@@ -61,7 +61,7 @@ internal static class CoverTakeoff
             Joining = new Joining([], TakeoffDefaults.ShortestChannel.Value, []),
         };
         draft.Cut(BuildStage.Cover, Items.LockChannel, "", null, piece, [stick], "Each run of channel, butted from sticks.", Citation.Geometry);
-        string screw = run.OnWood ? FilmFasteners.ScrewInWood : FrameTakeoff.ScrewSize;
+        string screw = run.OnWood ? FilmFasteners.ScrewInWoodSize(rules, tunnel.Units) : FilmFasteners.ScrewInTubeSize(rules, tunnel.Units);
         draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, ChannelFastening.Screws(run.Length, spacing, endScrews),
             "Evenly spaced, half a spacing from the ends, and some more at each end.", CoverDefaults.ChannelScrewSpacing.Source, [run.Id],
             "cover.channelScrewSpacing", "cover.channelEndScrews");
@@ -84,14 +84,15 @@ internal static class CoverTakeoff
         const string Rule = "The first two close together, then evenly, the last near the end.";
         if (run.OnWood)
         {
-            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.Nail, FilmFasteners.Nail, fastenings, Rule,
-                CoverDefaults.BattenSpacing.Source, [run.Id], "cover.battenFirst", "cover.battenSpacing");
-            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.Staple, "1/2 in", BattenFastening.Staples(fastenings),
-                "A staple between each pair of nails.", Citation.CommonPractice, [run.Id], "cover.battenFirst", "cover.battenSpacing");
+            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.Nail, FilmFasteners.NailSize(rules, tunnel.Units), fastenings, Rule,
+                CoverDefaults.BattenSpacing.Source, [run.Id], "cover.battenFirst", "cover.battenSpacing", "cover.battenNailDiameter", "cover.battenNailLength");
+            answers.Take("cover.stapleLength", FilmFasteners.StapleLength, rules.StapleLength);
+            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.Staple, FilmFasteners.StapleSize(rules, tunnel.Units), BattenFastening.Staples(fastenings),
+                "A staple between each pair of nails.", Citation.CommonPractice, [run.Id], "cover.battenFirst", "cover.battenSpacing", "cover.stapleLength");
         }
         else
         {
-            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.SelfDrillingScrew, FrameTakeoff.ScrewSize, fastenings, Rule,
+            draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.SelfDrillingScrew, FilmFasteners.ScrewInTubeSize(rules, tunnel.Units), fastenings, Rule,
                 CoverDefaults.BattenSpacing.Source, [run.Id], "cover.battenFirst", "cover.battenSpacing");
         }
     }

@@ -41,6 +41,17 @@ public sealed class ChangeStudyTests
     }
 
     [Fact]
+    public void Stronger_steel_is_tried_for_bows_and_posts_until_there_is_none()
+    {
+        // Nothing is said of the steel, so 30 ksi is taken; A53 grade B promises 35.
+        PlanChange change = Assert.Single(Round.Changes, each => each.Code == "stronger-bow-steel");
+        Assert.Equal(new ChangedValue("frame.bowTube.yield", "35.0 ksi"), Assert.Single(change.Values));
+        // Bows and posts of the others are of 50 ksi and 355 MPa, the strongest of either list.
+        foreach (string example in (string[])["gothic-26ft", "metric-9m"])
+            Assert.DoesNotContain(Asked(example).Changes, each => each.Code.StartsWith("stronger-", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_tie_stands_where_one_can_walk_under_it()
     {
         ImmutableArray<PlanChange> ties = [.. Round.Changes.Where(change => change.Code == "tie")];

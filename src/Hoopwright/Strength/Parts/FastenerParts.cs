@@ -12,17 +12,23 @@ namespace Hoopwright.Strength.Parts;
 /// <summary>Screws of channels and nails of battens under the pull of the film's edges.</summary>
 internal static class FastenerParts
 {
-    /// <summary>Sizes that the trade sells by number: nominal and root diameters, NDS appendix L, from memory.</summary>
-    private static readonly Fastener No8 = new(FastenerKind.WoodScrew, 0.164 * InchM, 0.131 * InchM), BattenNail = Fastener.Nail(0.120 * InchM);
-
-    private const double ScrewM = 1 * InchM, NailM = 1.5 * InchM, No12M = 0.216 * InchM, No12HeadM = 0.41 * InchM;
+    // Of #8 and #12, NDS appendix L and the trade, from memory: others are taken to be alike in shape.
+    private const double RootShare = 0.131 / 0.164, HeadShare = 0.41 / 0.216;
 
     // From memory: channel is rolled of sheet about this thick, of steel to ASTM A653 grade 33; a batten is a strip about this thick.
     private const double ChannelM = 0.75e-3, ChannelUltimatePa = 45 * KsiPa, BattenM = 3e-3;
 
-    private static readonly Usual<string> Sizes = new(
-        $"screws {FilmFasteners.ScrewInWood} in wood, {FilmFasteners.ScrewInTube} in tube, nails 0.12 in thick, channel of 0.75 mm steel",
-        "What holds the channels and battens of the film; hold these against what you bought.", Citation.FromMemory, Matters: true);
+    private static readonly Usual<string> Sheet = new(
+        "channel of 0.75 mm steel, battens 3 mm thick",
+        "What the film's screws and nails go through; hold it against what you bought.", Citation.FromMemory, Matters: true);
+
+    /// <summary>What holds the film's edges, in metres.</summary>
+    private sealed record Sizes(double ScrewM, double ScrewLengthM, double NailM, double NailLengthM, double TubeScrewM)
+    {
+        internal Fastener Screw => new(FastenerKind.WoodScrew, ScrewM, ScrewM * RootShare);
+
+        internal Fastener Nail => Fastener.Nail(NailM);
+    }
 
     /// <summary>A line for the sides, one for the end bows, and one for the battens of each framed end.</summary>
     /// <param name="tunnel">The tunnel.</param>
@@ -37,27 +43,33 @@ internal static class FastenerParts
         Plans.Cover cover = tunnel.Plan.Cover;
         double screwsM = answers.Take("cover.channelScrewSpacing", FilmFasteners.ChannelScrewSpacing, cover.ChannelScrewSpacing).Metres;
         double nailsM = answers.Take("cover.battenSpacing", FilmFasteners.BattenSpacing, cover.BattenSpacing).Metres;
-        answers.Take("strength.filmFasteners", Sizes, null);
+        var sizes = new Sizes(
+            answers.Take("cover.channelScrewDiameter", FilmFasteners.ChannelScrewDiameter, cover.ChannelScrewDiameter).Metres,
+            answers.Take("cover.channelScrewLength", FilmFasteners.ChannelScrewLength, cover.ChannelScrewLength).Metres,
+            answers.Take("cover.battenNailDiameter", FilmFasteners.BattenNailDiameter, cover.BattenNailDiameter).Metres,
+            answers.Take("cover.battenNailLength", FilmFasteners.BattenNailLength, cover.BattenNailLength).Metres,
+            answers.Take("cover.tubeScrewDiameter", FilmFasteners.TubeScrewDiameter, cover.TubeScrewDiameter).Metres);
+        answers.Take("strength.filmFasteners", Sheet, null);
         if (lift is not null)
         {
             bool sidesInChannel = answers.Take("cover.sidesInChannel", FilmFasteners.SidesInChannel, cover.SidesInChannel);
-            yield return tunnel.Sides.Select(side => Side(side, lift, side.Kind != SideKind.Fixed || sidesInChannel, screwsM, nailsM))
+            yield return tunnel.Sides.Select(side => Side(side, lift, sizes, side.Kind != SideKind.Fixed || sidesInChannel, screwsM, nailsM))
                 .MaxBy(part => part.AtWeakest?.Value ?? double.PositiveInfinity)!;
             if (tunnel.Ends.Any(end => end.Closing != EndClosing.RoofSheet))
-                yield return EndBows(tunnel, lift, answers.Take("cover.endsOnBow", FilmFasteners.EndsOnBow, cover.EndsOnBow) ? screwsM : nailsM, bows, method);
+                yield return EndBows(tunnel, lift, sizes.TubeScrewM, answers.Take("cover.endsOnBow", FilmFasteners.EndsOnBow, cover.EndsOnBow) ? screwsM : nailsM, bows, method);
         }
         foreach ((EndWall end, EndWood wood, EndWind wind) in ends)
-            yield return Battens(tunnel, end, wood, wind, nailsM);
+            yield return Battens(tunnel, end, wood, wind, sizes, nailsM);
     }
 
     // The lifted film pulls on the board along the side as hard as it pulls anywhere.
-    private static PartStrength Side(SideWall side, FilmLift lift, bool inChannel, double screwsM, double nailsM)
+    private static PartStrength Side(SideWall side, FilmLift lift, Sizes sizes, bool inChannel, double screwsM, double nailsM)
     {
         double fromFaceRad = side.IsLeft ? lift.FromFacesRad.Left : lift.FromFacesRad.Right, spacingM = inChannel ? screwsM : nailsM;
         FastenerCheck Check(double pressurePa, WoodSpecies species, bool isWet)
         {
             double pullNPerM = FilmTension.HoopNPerM(pressurePa, lift.RadiusM);
-            return OnWood(inChannel, species, isWet, ChannelScrews.PullN(pullNPerM, spacingM, fromFaceRad), ChannelScrews.SlideN(pullNPerM, spacingM, fromFaceRad));
+            return OnWood(sizes, inChannel, species, isWet, ChannelScrews.PullN(pullNPerM, spacingM, fromFaceRad), ChannelScrews.SlideN(pullNPerM, spacingM, fromFaceRad));
         }
         FastenerCheck weak = Check(lift.GreatestPa, WoodSpecies.SprucePineFir, isWet: true), strong = Check(lift.MeanPa, WoodSpecies.SouthernPine, isWet: false);
         string board = side.Kind == SideKind.Fixed ? "baseboard" : "hip board";
@@ -65,7 +77,7 @@ internal static class FastenerParts
     }
 
     // Between the end bow and the next the film bulges as a band of its own; the end bow's channel holds the edge of it.
-    private static PartStrength EndBows(Tunnel tunnel, FilmLift lift, double spacingM, BowSteel bows, DesignMethod method)
+    private static PartStrength EndBows(Tunnel tunnel, FilmLift lift, double screwM, double spacingM, BowSteel bows, DesignMethod method)
     {
         double bayM = Math.Max((tunnel.Stations[1].Along - tunnel.Stations[0].Along).Metres, (tunnel.Stations[^1].Along - tunnel.Stations[^2].Along).Metres);
         ThinSteelScrew Check(double pressurePa)
@@ -73,8 +85,8 @@ internal static class FastenerParts
             (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * FilmOf.ThicknessM(tunnel), pressurePa, bayM, spacingM);
             var joint = new ThinSteelJoint
             {
-                ScrewM = No12M,
-                HeadM = No12HeadM,
+                ScrewM = screwM,
+                HeadM = screwM * HeadShare,
                 HeadSideM = ChannelM,
                 HeadSideUltimatePa = ChannelUltimatePa,
                 PointSideM = tunnel.BowTube.Wall.Metres,
@@ -87,12 +99,12 @@ internal static class FastenerParts
     }
 
     // The film of an end bulges between its uprights; battens on posts hold the edges of each band.
-    private static PartStrength Battens(Tunnel tunnel, EndWall end, EndWood wood, EndWind wind, double nailsM)
+    private static PartStrength Battens(Tunnel tunnel, EndWall end, EndWood wood, EndWind wind, Sizes sizes, double nailsM)
     {
         double layerM = FilmOf.ThicknessM(tunnel) / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
         (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * layerM, Math.Abs(wind.PressurePa), WidestM(tunnel, end), nailsM);
-        FastenerCheck[] weak = [.. wood.Species.Select(species => OnWood(false, species, isWet: true, pullN, slideN))];
-        double strong = wood.Species.Min(species => OnWood(false, species, isWet: false, pullN, slideN).Utilisation);
+        FastenerCheck[] weak = [.. wood.Species.Select(species => OnWood(sizes, false, species, isWet: true, pullN, slideN))];
+        double strong = wood.Species.Min(species => OnWood(sizes, false, species, isWet: false, pullN, slideN).Utilisation);
         FastenerCheck worst = weak.MaxBy(check => check.Utilisation)!;
         return Line($"film-{end.Name}-battens", $"batten nails of the {end.Name} end, pulled by its film", $"{end.Name} end, beside the widest gap between posts", worst, worst.Utilisation, strong, wind.Combination);
     }
@@ -106,11 +118,11 @@ internal static class FastenerParts
     }
 
     // A nail driven in dry wood that gets wet keeps a quarter of its hold: at the lower end that is taken.
-    private static FastenerCheck OnWood(bool inChannel, WoodSpecies species, bool isWet, double pullN, double slideN)
+    private static FastenerCheck OnWood(Sizes sizes, bool inChannel, WoodSpecies species, bool isWet, double pullN, double slideN)
     {
         double gravity = WoodTable.SpecificGravity(species);
-        Fastener fastener = inChannel ? No8 : BattenNail;
-        double sideM = inChannel ? ChannelM : BattenM, intoM = (inChannel ? ScrewM : NailM) - sideM, woodPa = DowelBearing.WoodPa(gravity, fastener.DiameterM, 0);
+        Fastener fastener = inChannel ? sizes.Screw : sizes.Nail;
+        double sideM = inChannel ? ChannelM : BattenM, intoM = Math.Max(0, (inChannel ? sizes.ScrewLengthM : sizes.NailLengthM) - sideM), woodPa = DowelBearing.WoodPa(gravity, fastener.DiameterM, 0);
         // Nothing is published for battens of plastic: a strip of the same wood stands in.
         YieldLimit limit = YieldLimit.Of(fastener, intoM, sideM, woodPa, inChannel ? DowelBearing.LightSteelPa : woodPa, 0);
         return FastenerCheck.Of(fastener, gravity, intoM, limit, new JointConditions(LoadDuration.TenMinutes, isWet), pullN, slideN);

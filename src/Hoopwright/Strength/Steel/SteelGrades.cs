@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Quantities;
 using Hoopwright.Sources;
 using static Hoopwright.Strength.CustomaryUnits;
 
@@ -34,6 +35,16 @@ internal static class SteelGrades
     internal static SteelGrade S355 { get; } = European("tube, S355 (EN 10219)", 355e6, 510e6);
 
     internal static ImmutableArray<SteelGrade> All { get; } = [Unknown, FencePipe, StrongFencePipe, TunnelTube, A53, A500B, A500C, S235, S275, S355];
+
+    /// <summary>The next stronger steel that round tube is commonly sold in where such units are used; null past the strongest.</summary>
+    /// <param name="yield">Yield stress of the steel there is.</param>
+    /// <param name="units">Which standards are usual.</param>
+    internal static SteelGrade? Stronger(Pressure yield, UnitSystem units)
+    {
+        ImmutableArray<SteelGrade> rising = units switch { UnitSystem.UsCustomary => [A53, A500B, A500C, StrongFencePipe], UnitSystem.Metric => [S235, S275, S355] };
+        // A hair more is the same steel as another seller rounds it.
+        return rising.FirstOrDefault(grade => grade.YieldPa > yield.Pascals * 1.02);
+    }
 
     private static SteelGrade Promised(string name, double yieldKsi, double ultimateKsi, double leastKsi, double mostKsi, string place, Citation span) =>
         new(name, yieldKsi * KsiPa, ultimateKsi * KsiPa, leastKsi * KsiPa, mostKsi * KsiPa, Register.TubeProductStandards.At(place), span);

@@ -68,7 +68,24 @@ public sealed class FastenerPartsTests
     {
         var answers = new Answers(UnitSystem.UsCustomary);
         StrengthPlanner.Plan(SamplePlans.LayOut(SamplePlans.Simple(rest: Site)), answers);
-        Assert.Contains(answers.Assumptions, each => each.Code == "assumed.strength.film-fasteners");
+        string[] codes = [.. answers.Assumptions.Select(each => each.Code)];
+        Assert.Superset(
+            new HashSet<string>(["assumed.cover.channel-screw-diameter", "assumed.cover.channel-screw-length", "assumed.cover.batten-nail-diameter", "assumed.cover.batten-nail-length", "assumed.cover.tube-screw-diameter", "assumed.strength.film-fasteners"]),
+            codes.ToHashSet());
+    }
+
+    [Fact]
+    public void Screws_and_nails_of_the_plan_take_the_place_of_the_usual_ones()
+    {
+        const string Sides = """, "sides": { "left": { "kind": "rollUp", "hipHeight": "4 ft" } } """;
+        FastenerCheck Of(string cover, string code) => (FastenerCheck)Report(Site + Sides + $$""", "cover": { {{cover}} } """).Parts.Single(part => part.Code == code).Checks.Single();
+        // Withdrawal: 2850·G²·D lb for an inch of a wood screw's thread, 1380·G^2.5·D of a nail; NDS-2018 12.2, from memory. CD 1.6, CM 0.7; a nail that gets wet keeps a quarter.
+        FastenerCheck screw = Of("\"channelScrewDiameter\": \"0.19 in\", \"channelScrewLength\": \"1-1/2 in\"", "film-sides");
+        Assert.Equal(2850 * 0.42 * 0.42 * 0.19 * (1.5 - (0.75 / 25.4)) * 1.6 * 0.7 * PoundN, screw.WithdrawalN, 1e-6 * screw.WithdrawalN);
+        FastenerCheck nail = Of("\"battenNailDiameter\": \"0.148 in\", \"battenNailLength\": \"2 in\"", "film-front-battens");
+        Assert.Equal(1380 * Math.Pow(0.42, 2.5) * 0.148 * (2 - (3 / 25.4)) * 1.6 * 0.25 * PoundN, nail.WithdrawalN, 1e-6 * nail.WithdrawalN);
+        double Use(string cover) => Report(Site + $$""", "cover": { {{cover}} } """).Parts.Single(part => part.Code == "film-end-bows").AtWeakest!.Value.Value;
+        Assert.True(Use("\"tubeScrewDiameter\": \"0.25 in\"") < Use("\"endsOnBow\": true"));
     }
 
     private static StrengthReport Report(string rest, string frame = "") =>
