@@ -39,10 +39,10 @@ internal static class PlanRanges
     public static QuantityRange<Length> Fastening { get; } = PlanQuantities.Length.Within("1/2 in", "120 in", "13 mm", "3000 mm").Like("6 in", "150 mm");
 
     /// <summary>Diameters of screws and nails.</summary>
-    public static QuantityRange<Length> FastenerDiameter { get; } = PlanQuantities.Length.Within("0.05 in", "0.5 in", "1.2 mm", "13 mm").Like("0.12 in", "3 mm");
+    public static QuantityRange<Length> FastenerDiameter { get; } = PlanQuantities.Length.Within("0.05 in", "0.5 in", "1.3 mm", "12 mm").Like("0.12 in", "3 mm");
 
     /// <summary>Lengths of screws, nails and the legs of staples.</summary>
-    public static QuantityRange<Length> FastenerLength { get; } = PlanQuantities.Length.Within("1/8 in", "6 in", "3 mm", "150 mm").Like("1-1/2 in", "38 mm");
+    public static QuantityRange<Length> FastenerLength { get; } = PlanQuantities.Length.Within("1/8 in", "6 in", "4 mm", "150 mm").Like("1-1/2 in", "38 mm");
 
     /// <summary>What is bought beyond the count.</summary>
     public static QuantityRange<Ratio> Spare { get; } = PlanQuantities.Percentage.Within("0 %", "100 %").Like("10 %", "10 %");
