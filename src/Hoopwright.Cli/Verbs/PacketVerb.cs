@@ -6,6 +6,7 @@ using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Cli.Verbs;
 
@@ -19,6 +20,8 @@ internal static class PacketVerb
         var zip = new Option<bool>("--zip") { Description = "One zip file, packet.zip, in that folder." };
         var paper = new Option<string>("--paper") { Description = "letter or a4; by the plan's units when left out." };
         paper.AcceptOnlyFromAmong("letter", "a4");
+        var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
+        crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();
         var command = new Command("packet", """
             Writes the whole packet: PDF, drawings, tables, results.
@@ -26,7 +29,8 @@ internal static class PacketVerb
             Examples:
               hoopwright packet my-tunnel.json --out packet
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
-            """) { input.File, folder, zip, paper, date.Option, input.Prices, input.Json };
+              hoopwright packet my-tunnel.json --out packet --crew es
+            """) { input.File, folder, zip, paper, crew, date.Option, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
             terminal.Progress("Working out the plan …");
@@ -35,7 +39,7 @@ internal static class PacketVerb
             Paper size = (parsed.GetValue(paper) ?? (planned.Units == Quantities.UnitSystem.Metric ? "a4" : "letter")) == "a4" ? Paper.A4 : Paper.Letter;
             DateOnly day = date.Of(parsed);
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run);
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew));
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
             int left = 0;

@@ -1,4 +1,5 @@
 using Hoopwright.Quantities;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Drawings;
 
@@ -8,4 +9,8 @@ namespace Hoopwright.Sheets.Drawings;
 /// <param name="Date">The day it was drawn, as it is to be printed.</param>
 /// <param name="Units">Which units the scale bar is in.</param>
 /// <param name="North">Where north lies on the paper, anticlockwise from up; null on sheets that are not seen from above.</param>
-public sealed record TitleBlock(string Project, string Sheet, string Date, UnitSystem Units, Angle? North = null);
+public sealed record TitleBlock(string Project, string Sheet, string Date, UnitSystem Units, Angle? North = null)
+{
+    /// <summary>The language of the strip's own words.</summary>
+    internal CrewWords Words { get; init; } = CrewWords.English;
+}

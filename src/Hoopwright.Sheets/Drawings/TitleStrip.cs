@@ -21,21 +21,22 @@ internal static class TitleStrip
             pen.Line(new(x, strip.TopMm), new(x, strip.BottomMm), LineRole.Dimension);
 
         if (scale is not null)
-            ScaleBar(pen, scale, block.Units, new SheetBox(strip.LeftMm, strip.TopMm, barEnd, strip.BottomMm));
+            ScaleBar(pen, scale, block, new SheetBox(strip.LeftMm, strip.TopMm, barEnd, strip.BottomMm));
         else
-            pen.Text(new(strip.LeftMm + 4, strip.Middle.YMm + 1.2), "Not to scale");
+            pen.Text(new(strip.LeftMm + 4, strip.Middle.YMm + 1.2), block.Words.Say("Not to scale"));
         if (block.North is { } north)
             NorthArrow(pen, north, new SheetPoint((barEnd + northEnd) / 2, strip.Middle.YMm));
 
         double middleMm = sheetStart - northEnd - 6;
         pen.Text(new(northEnd + 3, strip.TopMm + 7.6), Shortened(title, middleMm, 3.4, LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
         pen.Text(new(northEnd + 3, strip.TopMm + 14.6), Shortened(block.Project, middleMm, 2.5, LetterWeight.Regular));
-        pen.Text(new(sheetStart + 3, strip.TopMm + 7.6), Shortened("Sheet " + block.Sheet, SheetCellMm - 6, 3, LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
+        pen.Text(new(sheetStart + 3, strip.TopMm + 7.6), Shortened(block.Words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, 3, LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
         pen.Text(new(sheetStart + 3, strip.TopMm + 14.6), Shortened(block.Date, SheetCellMm - 6, 2.5, LetterWeight.Regular));
     }
 
-    private static void ScaleBar(Pen pen, DrawingScale scale, UnitSystem units, SheetBox cell)
+    private static void ScaleBar(Pen pen, DrawingScale scale, TitleBlock block, SheetBox cell)
     {
+        UnitSystem units = block.Units;
         const int Parts = 4;
         const double RoomMm = 46;
         (Length step, string name) = units switch
@@ -44,7 +45,7 @@ internal static class TitleStrip
             UnitSystem.Metric => Step([0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50], Length.FromMetres, "m"),
         };
         double stepMm = scale.PaperMm(step), left = cell.LeftMm + 5, top = cell.TopMm + 8.2, per = units == UnitSystem.UsCustomary ? step.Feet : step.Metres;
-        pen.Text(new(left, cell.BottomMm - 2.6), "Scale " + scale.Name);
+        pen.Text(new(left, cell.BottomMm - 2.6), block.Words.Fill("Scale {0}", block.Words.Say(scale.Name)));
         for (int part = 0; part < Parts; part++)
         {
             SheetBox piece = new(left + (part * stepMm), top, left + ((part + 1) * stepMm), top + 1.6);

@@ -4,7 +4,9 @@ using Hoopwright.Cuts;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
+using Hoopwright.Sheets.Words;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -51,8 +53,8 @@ internal static class CutBarsFigure
 
     private static Drawing Draw(List<(CutSheet Item, CutBar? First, int Times)> rows, int index, int all, Length longest, FigureSheet sheet, string number)
     {
-        string title = all == 1 ? "Cut lists" : string.Create(CultureInfo.InvariantCulture, $"Cut lists, {index + 1} of {all}");
-        DrawingBuilder builder = sheet.Start(title, "Bars and the numbered pieces cut from them, to scale.", number);
+        string title = sheet.Words.Say(all == 1 ? "Cut lists" : string.Create(CultureInfo.InvariantCulture, $"Cut lists, {index + 1} of {all}"));
+        DrawingBuilder builder = sheet.Start(title, sheet.Words.Say("Bars and the numbered pieces cut from them, to scale."), number);
         SheetBox room = builder.Room.Inset(LabelMm, 2, 4, 2);
         DrawingScale scale = DrawingScale.ToFit(longest, Length.Zero, room.WidthMm, room.HeightMm, sheet.Units);
         Length pitch = Length.FromMillimetres(PitchMm * scale.Denominator), high = Length.FromMillimetres(BarMm * scale.Denominator);
@@ -62,16 +64,16 @@ internal static class CutBarsFigure
             (CutSheet item, CutBar? first, int times) = rows[row];
             Length top = -pitch * row;
             if (first is not null) Row(figure, first, times, top, high, sheet, item);
-            else Heading(figure, item, top, builder.Room.WidthMm - 8);
+            else Heading(figure, item, top, builder.Room.WidthMm - 8, sheet.Words);
         }
         return builder.Build();
     }
 
     /// <summary>The item and what is proven of its cut list, over as many lines as it takes; two have room over the first bar.</summary>
-    private static void Heading(Figure figure, CutSheet item, Length top, double widthMm) => figure.On("headings").OnPaper((view, pen) =>
+    private static void Heading(Figure figure, CutSheet item, Length top, double widthMm, CrewWords words) => figure.On("headings").OnPaper((view, pen) =>
     {
         double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
-        ImmutableArray<string> lines = TextSetter.Lines($"{item.Name}: {item.Proof}", widthMm, emMm, LetterWeight.Bold);
+        ImmutableArray<string> lines = TextSetter.Lines($"{PacketTableMaker.NameOf(item, words)}: {words.Say(item.Proof)}", widthMm, emMm, LetterWeight.Bold);
         SheetPoint last = view.At(At(Length.Zero, top)).Moved(0, BarMm * (lines.Length > 1 ? 1.4 : 0.9));
         for (int line = 0; line < lines.Length; line++)
             pen.Text(new SheetPoint(view.At(At(Length.Zero, top)).XMm - LabelMm + 3, last.YMm - ((lines.Length - 1 - line) * HeadingLeadMm)), lines[line], weight: LetterWeight.Bold);
@@ -79,7 +81,7 @@ internal static class CutBarsFigure
 
     private static void Row(Figure figure, CutBar bar, int times, Length top, Length high, FigureSheet sheet, CutSheet item)
     {
-        string label = string.Create(CultureInfo.InvariantCulture, $"{times} × {sheet.Tape(bar.Stock)}{(bar.OnHand ? " on hand" : "")}");
+        string label = string.Create(CultureInfo.InvariantCulture, $"{times} × {sheet.Tape(bar.Stock)}{(bar.OnHand ? " " + sheet.Words.Say("on hand") : "")}");
         figure.On("labels").OnPaper((view, pen) => pen.Text(view.At(At(Length.Zero, top)).Moved(-2, BarMm * 0.68), label, TextAlign.End));
         figure.On("bars").Rectangle(At(Length.Zero, top), At(bar.Stock, top - high), LineRole.Outline);
         Length from = item.Trim;
@@ -93,7 +95,7 @@ internal static class CutBarsFigure
             Write(figure, middle, piece.Length, top, [$"{name}: {sheet.Tape(piece.Length)}", sheet.Tape(piece.Length), name]);
             from = from + piece.Length + item.Kerf;
         }
-        if (bar.Leftover.Metres > 0.02) Write(figure, bar.Stock - (bar.Leftover / 2), bar.Leftover, top, [$"{(bar.LeftoverUseful ? "keep " : "left ")}{sheet.Tape(bar.Leftover)}", sheet.Tape(bar.Leftover)]);
+        if (bar.Leftover.Metres > 0.02) Write(figure, bar.Stock - (bar.Leftover / 2), bar.Leftover, top, [$"{sheet.Words.Say(bar.LeftoverUseful ? "keep" : "left")} {sheet.Tape(bar.Leftover)}", sheet.Tape(bar.Leftover)]);
     }
 
     private static void Write(Figure figure, Length middle, Length width, Length top, string[] texts) => figure.On("texts").OnPaper((view, pen) =>

@@ -1,6 +1,7 @@
 using Hoopwright.Geometry;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Figures;
 
@@ -15,9 +16,12 @@ public sealed record FigureSheet(double WidthMm, double HeightMm, string Project
     /// <summary>True when remarks stand in a column of their own.</summary>
     internal bool InColumn { get; init; }
 
+    /// <summary>The language of set-out, film and cut sheets.</summary>
+    internal CrewWords Words { get; init; } = CrewWords.English;
+
     /// <summary>A new sheet of the set.</summary>
     internal DrawingBuilder Start(string title, string description, string number, Angle? north = null) =>
-        new(title, description, WidthMm, HeightMm, new TitleBlock(Project, number, Date, Units, north));
+        new(title, description, WidthMm, HeightMm, new TitleBlock(Project, number, Date, Units, north) { Words = Words });
 
     /// <summary>A length as the tape shows it.</summary>
     internal string Tape(Length length) => TapeText.Of(length, Units);

@@ -24,8 +24,8 @@ internal static class FilmFigure
 
     private static Drawing Draw(CutRoll[] rolls, int before, int all, FigureSheet sheet, string number)
     {
-        string title = all == 1 ? "Film cut plan" : FormattableString.Invariant($"Film cut plan, {(rolls.Length == 1 ? $"roll {before + 1}" : $"rolls {before + 1} to {before + rolls.Length}")} of {all}");
-        DrawingBuilder builder = sheet.Start(title, "Film rolled out, with running marks from its start and the piece between each two marks.", number);
+        string title = sheet.Words.Say(all == 1 ? "Film cut plan" : FormattableString.Invariant($"Film cut plan, {(rolls.Length == 1 ? $"roll {before + 1}" : $"rolls {before + 1} to {before + rolls.Length}")} of {all}"));
+        DrawingBuilder builder = sheet.Start(title, sheet.Words.Say("Film rolled out, with running marks from its start and the piece between each two marks."), number);
         double stepMm = builder.Room.HeightMm / rolls.Length;
         for (int index = 0; index < rolls.Length; index++)
         {
@@ -41,7 +41,7 @@ internal static class FilmFigure
         // The list of pieces has a column of its own, so that no name has to fit into a narrow piece.
         SheetBox drawn = room with { RightMm = room.RightMm - ListMm };
         Figure figure = builder.Figure(At(Length.Zero, Length.Zero), At(length, width), sheet.Units, drawn, spareMm: 4);
-        figure.Caption = FormattableString.Invariant($"Roll {number}: {sheet.Tape(width)} × {sheet.Tape(length)}{(roll.Offer.OnHand ? ", on hand" : "")}");
+        figure.Caption = $"{sheet.Words.Say(FormattableString.Invariant($"Roll {number}"))}: {sheet.Tape(width)} × {sheet.Tape(length)}{(roll.Offer.OnHand ? ", " + sheet.Words.Say("on hand") : "")}";
         figure.On("roll").Rectangle(At(Length.Zero, Length.Zero), At(length, width), LineRole.Outline);
         List<string> lines = [];
         int piece = 0;
@@ -63,14 +63,14 @@ internal static class FilmFigure
                     SheetPoint middle = view.At(At(level.From + (placed.Along / 2), placed.Offset + (placed.Across / 2)));
                     pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), name, TextAlign.Middle, weight: LetterWeight.Bold);
                 });
-                lines.Add($"{name}  {placed.Label}");
-                lines.Add($"    {sheet.Tape(placed.Along)} × {(placed.Across >= width ? "full width" : sheet.Tape(TapeText.RoundUpForOpening(placed.Across, sheet.Units)))}");
+                lines.Add($"{name}  {sheet.Words.Say(placed.Label)}");
+                lines.Add($"    {sheet.Tape(placed.Along)} × {(placed.Across >= width ? sheet.Words.Say("full width") : sheet.Tape(TapeText.RoundUpForOpening(placed.Across, sheet.Units)))}");
             }
             figure.On("cuts").Line(At(level.To, Length.Zero), At(level.To, width), LineRole.Cut, Ink.Brick);
         }
-        if (roll.Remainder > Length.FromInches(1)) lines.Add($"left on the roll {sheet.Tape(roll.Remainder)}");
+        if (roll.Remainder > Length.FromInches(1)) lines.Add(sheet.Words.Fill("left on the roll {0}", sheet.Tape(roll.Remainder)));
         // On the cut plan itself, since a piece that has left the roll no longer shows which face is treated.
-        lines.Add("on every piece: 'this side in', on the treated face");
+        lines.Add(sheet.Words.Say("on every piece: 'this side in', on the treated face"));
         figure.Running(Side.Below, [At(Length.Zero, Length.Zero), .. roll.Marks.Select(mark => At(mark, Length.Zero))], sheet.Tape);
         figure.Overall(Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, width), sheet.Tape);
 

@@ -3,6 +3,7 @@ using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Words;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -15,12 +16,13 @@ internal static class SetOutFigure
 {
     public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number)
     {
+        CrewWords say = sheet.Words;
         Length span = tunnel.Span, length = tunnel.Length;
         Angle? north = tunnel.Plan.Site.FrontFaces is { } faces
             // The paper's left is the way out by the front; north lies that bearing clockwise from it.
             ? Angle.FromDegrees(90 + faces.Value.Degrees)
             : null;
-        DrawingBuilder builder = sheet.Start("Set-out", $"Plan of strings, posts, diagonals and batter boards of {sheet.Project}.", number, north);
+        DrawingBuilder builder = sheet.Start(say.Say("Set-out"), say.Fill("Plan of strings, posts, diagonals and batter boards of {0}.", sheet.Project), number, north);
         Length around = Length.FromFeet(4);
         Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, builder.Room.Inset(0, 17, 0, 0), spareMm: 4);
 
@@ -66,16 +68,16 @@ internal static class SetOutFigure
         // Notes stand over the figure: within it a small tunnel has no room for them.
         string[] notes =
         [
-            $"diagonals {sheet.Tape(TapeText.RoundToMark(tunnel.SetOut.Diagonal, sheet.Units))}, both alike",
-            $"3-4-5 check at the front left corner: {sheet.Tape(triangle.Across)} across, {sheet.Tape(triangle.Along)} along, {sheet.Tape(triangle.Diagonal)} between",
-            .. tunnel.SetOut.GroundFall.Metres > 0.005 ? (string[])[$"ground falls {sheet.Tape(tunnel.SetOut.GroundFall)} over the corners"] : [],
+            say.Fill("diagonals {0}, both alike", sheet.Tape(TapeText.RoundToMark(tunnel.SetOut.Diagonal, sheet.Units))),
+            say.Fill("3-4-5 check at the front left corner: {0} across, {1} along, {2} between", sheet.Tape(triangle.Across), sheet.Tape(triangle.Along), sheet.Tape(triangle.Diagonal)),
+            .. tunnel.SetOut.GroundFall.Metres > 0.005 ? (string[])[say.Fill("ground falls {0} over the corners", sheet.Tape(tunnel.SetOut.GroundFall))] : [],
         ];
         for (int line = 0; line < notes.Length; line++)
             builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5 + (line * 5)), TapeFractions.Set(notes[line]));
-        figure.Label(At(length * 0.72, span * 0.22), "right side");
-        figure.Label(At(length * 0.5, span * 0.9), "left side");
-        figure.Label(At(Length.FromFeet(3), span * 0.3), "front", bold: true);
-        figure.Label(At(length - Length.FromFeet(3), span * 0.5), "back", bold: true);
+        figure.Label(At(length * 0.72, span * 0.22), say.Say("right side"));
+        figure.Label(At(length * 0.5, span * 0.9), say.Say("left side"));
+        figure.Label(At(Length.FromFeet(3), span * 0.3), say.Say("front"), bold: true);
+        figure.Label(At(length - Length.FromFeet(3), span * 0.5), say.Say("back"), bold: true);
         return builder.Build();
 
         PlanePoint On(TunnelPoint point) => At(point.Y, span - point.X);

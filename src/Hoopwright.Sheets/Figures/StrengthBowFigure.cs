@@ -14,7 +14,7 @@ namespace Hoopwright.Sheets.Figures;
 internal static class StrengthBowFigure
 {
     // Parts of the span that the greatest movement and the greatest moment take on paper.
-    private const double MovedShare = 0.09, MomentShare = 0.13, LeadMm = 4.8;
+    private const double MomentShare = 0.13, LeadMm = 4.8;
 
     public static Drawing Draw(BowDiagram diagram, StrengthReport report, FigureSheet sheet, string number)
     {
@@ -48,11 +48,10 @@ internal static class StrengthBowFigure
     private static void Moved(BowDiagram diagram, CombinationStrength worst, DrawingBuilder builder, SheetBox panel, FigureSheet sheet)
     {
         ImmutableArray<BowDiagramPoint> points = diagram.Points;
-        double mostM = points.Max(point => double.Hypot(point.MovedAcross.Metres, point.MovedUp.Metres));
-        double times = mostM < 1e-6 ? 1 : Round(MovedShare * SpanM(points) / mostM);
+        double times = diagram.TimesDrawn;
         PlanePoint[] moved = [.. points.Select(point => At(point.Place.Across + (point.MovedAcross * times), point.Place.Up + (point.MovedUp * times)))];
         Heading(builder, panel, "Use of strength, reactions of the ground",
-            string.Create(CultureInfo.InvariantCulture, $"dashed: movement × {times:0.###}; it moves {Rounded(Length.FromMetres(mostM), sheet.Units)} at most"));
+            string.Create(CultureInfo.InvariantCulture, $"dashed: movement × {times:0.###}; it moves {TapeText.OfMovement(diagram.MostMoved, sheet.Units)} at most"));
         Figure figure = builder.Figure(Low(points.Select(point => point.Place).Concat(moved)), High(points.Select(point => point.Place).Concat(moved)), sheet.Units, panel.Inset(14, 24, 14, 36));
         UseBands.Draw(figure, points);
         figure.On("bow").Path(ModelPath.Through(points.Select(point => point.Place)), LineRole.Outline);
@@ -145,20 +144,6 @@ internal static class StrengthBowFigure
     }
 
     private static double SpanM(ImmutableArray<BowDiagramPoint> points) => Math.Abs((points[^1].Place.Across - points[0].Place.Across).Metres);
-
-    // To the eighth or the millimetre.
-    private static string Rounded(Length length, UnitSystem units) => units switch
-    {
-        UnitSystem.UsCustomary => TapeText.FeetAndInches(length, 8),
-        UnitSystem.Metric => TapeText.WholeMillimetres(length),
-    };
-
-    // The greatest of 1, 2 and 5 times a power of ten that is not over the value.
-    private static double Round(double value)
-    {
-        double ten = Math.Pow(10, Math.Floor(Math.Log10(value)));
-        return value >= 5 * ten ? 5 * ten : value >= 2 * ten ? 2 * ten : ten;
-    }
 
     private static PlanePoint Low(IEnumerable<PlanePoint> points) => At(points.Min(point => point.Across), points.Min(point => point.Up));
 

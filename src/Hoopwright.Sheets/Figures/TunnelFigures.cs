@@ -72,7 +72,7 @@ public static class TunnelFigures
         return
         [
             .. wanted.Select((each, index) => new FigureOffer(
-                each.Name, each.Chapter, index >= ofLayout, () => Clear(each.Draw, sheet, string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}")))),
+                each.Name, each.Chapter, index >= ofLayout, () => Clear(each.Draw, sheet, sheet.Words.Say(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}"))))),
         ];
     }
 

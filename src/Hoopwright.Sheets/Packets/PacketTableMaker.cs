@@ -10,14 +10,20 @@ using Hoopwright.Pricing;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
+using Hoopwright.Sheets.Words;
 using Hoopwright.Sources;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Sheets.Packets;
 
-/// <summary>Makes each table of the packet from the results.</summary>
-internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
+/// <summary>Makes each table of the packet from the results; those that a crew reads in its language.</summary>
+internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, CrewWords words)
 {
+    /// <summary>Item and size of a cut list as a crew says them.</summary>
+    public static string NameOf(CutSheet sheet, CrewWords words) => sheet.Size.Length == 0 ? words.Say(sheet.Item) : $"{words.Say(sheet.Item)} {words.Say(sheet.Size)}";
+
+    private string Say(string text) => words.Say(text);
+
     private string Tape(Length length) => TapeText.Of(length, planned.Units);
 
     private string Mark(Length length) => Tape(TapeText.RoundToMark(length, planned.Units));
@@ -25,28 +31,28 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
     /// <summary>A box to tick, never parted from what it stands before.</summary>
     private static readonly string Box = $"☐{Sheets.Tables.Table.Joiner}";
 
-    public Table SideMarks() => new("side-marks", "Marks along both side strings, from the front corner",
-        [new("Bow", 1, TextAlign.End), new("Mark", 2, TextAlign.End), new("Ground over the first, left", 2, TextAlign.End), new("Ground over the first, right", 2, TextAlign.End), new("Post top", 2, TextAlign.End), new("Left post in", 2, TextAlign.End), new("Right post in", 2, TextAlign.End), new("Concrete", 1.6)],
+    public Table SideMarks() => new("side-marks", Say("Marks along both side strings, from the front corner"),
+        [new(Say("Bow"), 1, TextAlign.End), new(Say("Mark"), 2, TextAlign.End), new(Say("Ground over the first, left"), 2, TextAlign.End), new(Say("Ground over the first, right"), 2, TextAlign.End), new(Say("Post top"), 2, TextAlign.End), new(Say("Left post in"), 2, TextAlign.End), new(Say("Right post in"), 2, TextAlign.End), new(Say("Concrete"), 1.6)],
         [
             .. tunnel.Stations.Select(station =>
             {
                 GroundPost? left = tunnel.GroundPosts.FirstOrDefault(post => post.Bow == station.Number && post.Left), right = tunnel.GroundPosts.FirstOrDefault(post => post.Bow == station.Number && !post.Left);
                 return TableRow.Of(Number(station.Number), Mark(station.Along), Mark(station.GroundLeft), Mark(station.GroundRight), left is null ? "" : Mark(left.Top),
-                    left is null ? "" : Mark(left.Embedment), right is null ? "" : Mark(right.Embedment), left?.InConcrete == true ? "yes" : "");
+                    left is null ? "" : Mark(left.Embedment), right is null ? "" : Mark(right.Embedment), left?.InConcrete == true ? Say("yes") : "");
             }),
         ]);
 
-    public Table EndPosts(EndWall end) => new($"{end.Name}-end-posts", $"Posts of the {end.Name} end, from the left string",
-        [new("Post", 2.4), new("Mark, middle of the post", 2, TextAlign.End), new("Cut length", 2, TextAlign.End), new("Top, left edge", 2, TextAlign.End), new("Top, right edge", 2, TextAlign.End), new("Bevel", 1.4, TextAlign.End), new("In ground", 1.8, TextAlign.End)],
+    public Table EndPosts(EndWall end) => new($"{end.Name}-end-posts", Say($"Posts of the {end.Name} end, from the left string"),
+        [new(Say("Post"), 2.4), new(Say("Mark, middle of the post"), 2, TextAlign.End), new(Say("Cut length"), 2, TextAlign.End), new(Say("Top, left edge"), 2, TextAlign.End), new(Say("Top, right edge"), 2, TextAlign.End), new(Say("Bevel"), 1.4, TextAlign.End), new(Say("In ground"), 1.8, TextAlign.End)],
         [
             .. end.Posts.Select(post => TableRow.Of(post.MemberId, Mark(post.Centre), Mark(tunnel.Members.First(member => member.Id == post.MemberId).CutLength), Mark(post.TopLeft), Mark(post.TopRight), TapeText.Of(post.Tilt), Mark(post.Embedment))),
         ]);
 
-    public Table Doors() => new("doors", "Doors",
-        [new("Door", 2), new("Kind", 1.4), new("Swings", 1.6), new("Middle", 1.6, TextAlign.End), new("Clear", 2.6), new("Rough, post to post", 2, TextAlign.End), new("Leaf", 2.6), new("Leaves", 1.3, TextAlign.End)],
+    public Table Doors() => new("doors", Say("Doors"),
+        [new(Say("Door"), 2), new(Say("Kind"), 1.4), new(Say("Swings"), 1.6), new(Say("Middle"), 1.6, TextAlign.End), new(Say("Clear"), 2.6), new(Say("Rough, post to post"), 2, TextAlign.End), new(Say("Leaf"), 2.6), new(Say("Leaves"), 1.3, TextAlign.End)],
         [
-            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(door.Id, door.Kind.ToString().ToLowerInvariant(), Swing(door), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
-                door.Leaves.IsEmpty ? "bought whole" : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length))),
+            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => TableRow.Of(Say(door.Id), Say(door.Kind.ToString().ToLowerInvariant()), Say(Swing(door)), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
+                door.Leaves.IsEmpty ? Say("bought whole") : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length))),
         ]);
 
     private static string Swing(DoorOpening door)
@@ -60,44 +66,44 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         };
     }
 
-    public Table Ordinates() => new("bow-heights", "Heights of the bow, for checking one with a tape",
-        [new("From the left ground line", 2, TextAlign.End), new("Outside of the tube", 2, TextAlign.End), new("Underside", 2, TextAlign.End)],
+    public Table Ordinates() => new("bow-heights", Say("Heights of the bow, for checking one with a tape"),
+        [new(Say("From the left ground line"), 2, TextAlign.End), new(Say("Outside of the tube"), 2, TextAlign.End), new(Say("Underside"), 2, TextAlign.End)],
         [.. BowOrdinates.Of(tunnel).Select(each => TableRow.Of(Mark(each.Across), Mark(each.Film), each.Underside > Length.Zero ? Mark(each.Underside) : ""))]);
 
-    public Table Purlins() => new("purlins", "Where purlins cross every bow, by a tape over its outside",
-        [new("Purlin", 3), new("From the ridge", 2, TextAlign.End), new("From the ground line", 2, TextAlign.End), new("Middle, from the left ground line", 2.4, TextAlign.End), new("Middle, over the ground line", 2.4, TextAlign.End)],
+    public Table Purlins() => new("purlins", Say("Where purlins cross every bow, by a tape over its outside"),
+        [new(Say("Purlin"), 3), new(Say("From the ridge"), 2, TextAlign.End), new(Say("From the ground line"), 2, TextAlign.End), new(Say("Middle, from the left ground line"), 2.4, TextAlign.End), new(Say("Middle, over the ground line"), 2.4, TextAlign.End)],
         [.. PurlinCrossing.Of(tunnel).Select(crossing => TableRow.Of(crossing.MemberId, Mark(crossing.FromRidge), Mark(crossing.FromFoot), Mark(crossing.Across), Mark(crossing.Up)))]);
 
-    public Table Holes() => new("holes", "Concrete by hole",
-        [new("Hole for", 3), new("Wide", 1.6, TextAlign.End), new("Deep", 1.6, TextAlign.End), new("Post in", 1.6, TextAlign.End), new("Collar", 1.4, TextAlign.End), new("Concrete", 1.8, TextAlign.End)],
+    public Table Holes() => new("holes", Say("Concrete by hole"),
+        [new(Say("Hole for"), 3), new(Say("Wide"), 1.6, TextAlign.End), new(Say("Deep"), 1.6, TextAlign.End), new(Say("Post in"), 1.6, TextAlign.End), new(Say("Collar"), 1.4, TextAlign.End), new(Say("Concrete"), 1.8, TextAlign.End)],
         [
             .. tunnel.Holes.Select(hole => TableRow.Of(hole.PostId, Tape(hole.Diameter), Mark(hole.Depth), Mark(hole.PostDepth), Tape(hole.CollarRise), TapeText.Of(hole.Volume, planned.Units))),
-            TableRow.Total("All holes", "", "", "", "", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), planned.Units)),
+            TableRow.Total(Say("All holes"), "", "", "", "", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), planned.Units)),
         ]);
 
-    public Table Film(CoverPlan cover) => new("film", "Film pieces",
-        [new("Piece", 2.6), new("Along the roll", 2, TextAlign.End), new("Roll at least", 2, TextAlign.End), new("Layers", 1, TextAlign.End), new("Made of", 5)],
+    public Table Film(CoverPlan cover) => new("film", Say("Film pieces"),
+        [new(Say("Piece"), 2.6), new(Say("Along the roll"), 2, TextAlign.End), new(Say("Roll at least"), 2, TextAlign.End), new(Say("Layers"), 1, TextAlign.End), new(Say("Made of"), 5)],
         [
-            .. cover.Pieces.Select(piece => TableRow.Of(piece.Place, Tape(piece.AlongRoll), Tape(TapeText.RoundUpForOpening(piece.AcrossRoll, planned.Units)), Number(piece.Count),
-                string.Join(" + ", piece.AlongParts.Select(part => $"{part.Name} {Mark(part.Length)}")) + UpToStep(piece))),
+            .. cover.Pieces.Select(piece => TableRow.Of(Say(piece.Place), Tape(piece.AlongRoll), Tape(TapeText.RoundUpForOpening(piece.AcrossRoll, planned.Units)), Number(piece.Count),
+                string.Join(" + ", piece.AlongParts.Select(part => $"{Say(part.Name)} {Mark(part.Length)}")) + UpToStep(piece))),
         ]);
 
     private string UpToStep(CoverPiece piece)
     {
         Length exact = Length.FromMetres(piece.AlongParts.Sum(part => part.Length.Metres));
-        return piece.AlongRoll - exact > Length.FromMillimetres(0.5) ? $" = {Mark(exact)}, cut at the next whole step" : "";
+        return piece.AlongRoll - exact > Length.FromMillimetres(0.5) ? $" = {Mark(exact)}, {Say("cut at the next whole step")}" : "";
     }
 
-    public Table FilmMarks() => new("film-marks", "Marks along each roll, one tape from its start",
-        [new("Roll", 3), new("Cut at", 2, TextAlign.End), new("Gives", 6)],
+    public Table FilmMarks() => new("film-marks", Say("Marks along each roll, one tape from its start"),
+        [new(Say("Roll"), 3), new(Say("Cut at"), 2, TextAlign.End), new(Say("Gives"), 6)],
         [
             .. planned.Film!.Rolls.SelectMany((roll, index) => roll.Levels.Select(level => TableRow.Of(
-                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {Tape(roll.Offer.Width)} × {Tape(roll.Offer.Length)}"), Tape(level.To), string.Join("; ", level.Pieces.Select(piece => piece.Label))))),
+                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {Tape(roll.Offer.Width)} × {Tape(roll.Offer.Length)}"), Tape(level.To), string.Join("; ", level.Pieces.Select(piece => Say(piece.Label)))))),
         ]);
 
-    public Table Fastening(CoverPlan cover) => new("fastening", "Where film is held",
-        [new("Where", 4), new("By", 1.4), new("Length", 1.6, TextAlign.End), new("Wires", 1, TextAlign.End), new("On", 1.2)],
-        [.. cover.Runs.Select(run => TableRow.Of(run.Place, run.Kind.ToString().ToLowerInvariant(), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), run.OnWood ? "wood" : "tube"))]);
+    public Table Fastening(CoverPlan cover) => new("fastening", Say("Where film is held"),
+        [new(Say("Where"), 4), new(Say("By"), 1.4), new(Say("Length"), 1.6, TextAlign.End), new(Say("Wires"), 1, TextAlign.End), new(Say("On"), 1.2)],
+        [.. cover.Runs.Select(run => TableRow.Of(Say(run.Place), Say(run.Kind.ToString().ToLowerInvariant()), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), Say(run.OnWood ? "wood" : "tube")))]);
 
     public Table Pull(PullPlan pull) => new("film-pull", $"How tight to pull the roof film, by its temperature; best near {TapeText.Of(pull.Best, planned.Units)}",
         [new("Film at", 1.4, TextAlign.End), new("that is air in full sun at", 1.6, TextAlign.End), new("Pull", 3), new("Over the length", 1.8, TextAlign.End), new("Over a bow", 1.6, TextAlign.End), new("Then hangs at mid-bay", 1.6, TextAlign.End), new($"Gives under {TapeText.Of(pull.GaugePush, planned.Units)}, about", 1.8, TextAlign.End), new("Hangs on the hottest day", 1.8, TextAlign.End), new("Pulls on the coldest day", 2.6, TextAlign.End)],
@@ -139,16 +145,19 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel)
         [new("Stage", 3), new("Cost", 2, TextAlign.End)],
         [.. orders.Stages.Select(stage => TableRow.Of(stage.Stage?.ToString() ?? "None given", stage.Cost.ToString())), TableRow.Total("All", orders.Total.ToString())]);
 
-    public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"Cut list: {sheet.Name}, {sheet.Proof}",
-        [new("Bar", 0.8, TextAlign.End), new("From", 1.8), new("Pieces in cutting order, a box to tick for each cut: number, length, for", 8), new("Left", 1.6, TextAlign.End)],
+    public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"{Say("Cut list")}: {NameOf(sheet, words)}, {Say(sheet.Proof)}",
+        [new(Say("Bar"), 0.8, TextAlign.End), new(Say("From"), 1.8), new(Say("Pieces in cutting order, a box to tick for each cut: number, length, for"), 8), new(Say("Left"), 1.6, TextAlign.End)],
         [
-            .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " on hand" : ""),
-                string.Join(";  ", bar.Pieces.Select(piece => $"{Box}{piece.Number}: {Tape(piece.Length)} {piece.Label}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", keep" : "")}")),
+            .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " " + Say("on hand") : ""),
+                string.Join(";  ", bar.Pieces.Select(piece => $"{Box}{piece.Number}: {Tape(piece.Length)} {LabelOf(piece)}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", " + Say("keep") : "")}")),
         ]);
 
+    // The English sheets carry the name of the member; a crew that reads another language is told where the piece goes.
+    private string LabelOf(CutBarPiece piece) => words.Language == "en" || piece.Place.Length == 0 ? Say(piece.Label) : $"{Say(piece.Label)} ({Say(piece.Place)})";
+
     /// <summary>Equal lengths together, so that the stop is set once for each.</summary>
-    public Table Stops(CutSheet sheet) => new("stops-" + FileNames.Of(sheet.Name), $"Saw stop: {sheet.Name}",
-        [new("Blade to stop", 2, TextAlign.End), new("Pieces", 1, TextAlign.End), new("Numbers", 8)],
+    public Table Stops(CutSheet sheet) => new("stops-" + FileNames.Of(sheet.Name), $"{Say("Saw stop")}: {NameOf(sheet, words)}",
+        [new(Say("Blade to stop"), 2, TextAlign.End), new(Say("Pieces"), 1, TextAlign.End), new(Say("Numbers"), 8)],
         [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), stop.Numbers))]);
 
     public Table Rules() => new("rules", "Every rule that was used, and every value that has a usual one",

@@ -5,6 +5,7 @@ using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Sheets.Tables;
+using Hoopwright.Sheets.Words;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Sheets.Packets;
@@ -15,12 +16,13 @@ internal sealed class PacketTables
     /// <summary>Makes them all.</summary>
     /// <param name="planned">A plan worked out to its end.</param>
     /// <param name="tunnel">Its tunnel.</param>
-    public PacketTables(PlannedTunnel planned, Tunnel tunnel)
+    /// <param name="words">The language of the tables that a crew reads; English when null.</param>
+    public PacketTables(PlannedTunnel planned, Tunnel tunnel, CrewWords? words = null)
     {
         (CoverPlan cover, TakeoffList takeoff, OrderList orders, CutSheets cuts) = planned is { Cover: { } covered, Takeoff: { } counted, Orders: { } ordered, Cuts: { } cut }
             ? (covered, counted, ordered, cut)
             : throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
-        var make = new PacketTableMaker(planned, tunnel);
+        var make = new PacketTableMaker(planned, tunnel, words ?? CrewWords.English);
         SideMarks = make.SideMarks();
         Ordinates = make.Ordinates();
         Purlins = make.Purlins();

@@ -14,6 +14,7 @@ using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
 using Hoopwright.Sheets.Svg;
 using Hoopwright.Sheets.Tables;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Packets;
 
@@ -25,13 +26,14 @@ public static class PacketWriter
     /// <param name="paper">Letter or A4.</param>
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
     /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
-    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null)
+    /// <param name="crew">The language of crew sheets to go with it, one of <see cref="CrewWords.Languages"/>; null for none.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null)
     {
         Tunnel tunnel = Built(planned);
         sideBySide ??= InTurn.Run;
         ImmutableArray<TunnelFigure> figures = [];
         PacketTables? tables = null;
-        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [];
+        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [];
         sideBySide(
             () => figures = Figures(planned, tunnel, paper, date, sideBySide),
             () =>
@@ -42,8 +44,9 @@ public static class PacketWriter
             () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
         sideBySide(
             () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date), Details(planned, date))])],
+            () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
             () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing))))]);
-        return [.. pdf, .. drawings, .. sheets, .. texts];
+        return [.. pdf, .. crewPdf, .. drawings, .. sheets, .. texts];
     }
 
     /// <summary>The pages of the PDF alone.</summary>
@@ -56,14 +59,14 @@ public static class PacketWriter
         return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, tunnel, paper, date, InTurn.Run), paper, date);
     }
 
-    private static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
+    internal static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
 
-    private static string Name(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
+    internal static string Name(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
 
     private static PdfDetails Details(PlannedTunnel planned, DateOnly date) =>
         new(Name(planned), "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
 
-    private static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    internal static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date, SideBySide sideBySide)
     {
@@ -86,25 +89,22 @@ public static class PacketWriter
             .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
         ]);
         Summary(book, planned, tunnel, orders);
-        book.Chapter("Set-out and frame").Caution("Before anything is dug or driven",
-            "Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least 10 ft away and carry long tube level. A taut string can snap; keep your face out of its line.");
+        book.Chapter("Set-out and frame").Caution(PacketCautions.Digging);
         book.Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
-        book.Chapter("Ground and ends").Caution("Wet concrete and deep holes",
-            "Wet concrete burns, and the pain may come late: gloves and boots that keep water out, wash at once. Its dust harms the lungs: open bags low and upwind. Concrete belongs below the frost line. Local code and a licensed engineer decide on anchorage.");
+        book.Chapter("Ground and ends").Caution(PacketCautions.Concrete);
         if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
         Drawn(FigureChapter.Ends);
-        book.Chapter("Cover").Caution("Film in wind is a sail",
-            "Pull film only in a calm (smoke goes straight up, leaves hardly stir), on a dry, mild day, with enough hands. Never wind a rope round a hand. Ladders: foot out a quarter of the height, tied at the top; never lift people in a loader bucket. Check every measure on the real tunnel before film is cut: film cut short is lost.");
+        book.Chapter("Cover").Caution(PacketCautions.Film);
         book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening).Table(tables.Pull).Paragraph(PullNote(planned.Cover!.Pull, planned.Units));
         Drawn(FigureChapter.Cover);
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);
-        book.Chapter("Cut lists").Caution("Saw and springy channel", "Eye and ear protection at the saw; clamp short pieces. Lock channel bent round a bow is under spring tension: hold it until it is screwed.");
+        book.Chapter("Cut lists").Caution(PacketCautions.Saw);
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         Drawn(FigureChapter.Cuts);
         book.Chapter("Takeoff").Paragraph("What joints of long runs take (sleeves, plates and their screws) follows from where they fall; it is in the orders, not here.").Table(tables.Takeoff);

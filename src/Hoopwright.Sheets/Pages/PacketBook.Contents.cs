@@ -23,8 +23,8 @@ public sealed partial class PacketBook
             Pen foot = new("footer", sheet.Marks);
             double baseMm = sheet.HighMm - 7;
             foot.Text(new SheetPoint(10, baseMm), Shortened(running, 70));
-            foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), "Do not scale from a screen; check the scale bar", TextAlign.Middle);
-            foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {all.Count}"), TextAlign.End);
+            foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), words.Say("Do not scale from a screen; check the scale bar"), TextAlign.Middle);
+            foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), words.Say(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {all.Count}")), TextAlign.End);
             Drawing page = new()
             {
                 Title = sheet.Bookmark ?? running,

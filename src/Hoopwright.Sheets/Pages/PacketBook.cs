@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Pages;
 
@@ -16,6 +17,7 @@ public sealed partial class PacketBook
 
     private readonly Paper paper;
     private readonly string running;
+    private readonly CrewWords words;
     private readonly List<Sheet> sheets = [];
     private readonly List<(string Title, int Page, bool IsChapter)> entries = [];
     private double topMm;
@@ -23,10 +25,12 @@ public sealed partial class PacketBook
     /// <summary>A new document.</summary>
     /// <param name="paper">The paper it is set for.</param>
     /// <param name="running">What stands at the foot of every page, such as the tunnel's name.</param>
-    public PacketBook(Paper paper, string running)
+    /// <param name="words">The language of contents and footers; English when null.</param>
+    public PacketBook(Paper paper, string running, CrewWords? words = null)
     {
         this.paper = paper;
         this.running = running;
+        this.words = words ?? CrewWords.English;
     }
 
     private double FloorMm => paper.LongMm - MarginMm - 8;
@@ -44,7 +48,7 @@ public sealed partial class PacketBook
         topMm += 3;
         foreach (string line in lines) Paragraph(line);
         topMm += 6;
-        Line("Contents", HeadEmMm, 9, LetterWeight.Bold);
+        Line(words.Say("Contents"), HeadEmMm, 9, LetterWeight.Bold);
         Current.ContentsTopMm = topMm;
         return this;
     }
@@ -122,13 +126,13 @@ public sealed partial class PacketBook
         sheets.Add(new Sheet(wide, high) { Bookmark = drawing.Title, Description = drawing.Description });
         // Of drawings in a row the contents name the first.
         Match row = Row().Match(drawing.Title);
-        if (!row.Success || row.Groups["first"].Value == "1") entries.Add((row.Success ? $"{row.Groups["name"].Value}, {row.Groups["all"].Value} sheets" : drawing.Title, sheets.Count, false));
+        if (!row.Success || row.Groups["first"].Value == "1") entries.Add((row.Success ? words.Fill("{0}, {1} sheets", row.Groups["name"].Value, row.Groups["all"].Value) : drawing.Title, sheets.Count, false));
         foreach (Mark mark in drawing.Marks) Current.Marks.Add(Moved(mark, (wide - drawing.WidthMm) / 2, Paper.DrawingMarginMm));
         topMm = double.MaxValue;
         return this;
     }
 
-    [GeneratedRegex("^(?<name>.+), (?<first>[0-9]+) of (?<all>[0-9]+)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(?<name>.+), (?<first>[0-9]+) (?:of|de) (?<all>[0-9]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Row();
 
     private static string Shortened(string text, double widthMm)

@@ -72,6 +72,13 @@ public static partial class TapeText
         UnitSystem.Metric => Fixed(Math.Ceiling((load.Kilograms / 5) - 1e-6) * 5, 0) + " kg",
     };
 
+    /// <summary>To the eighth of an inch or the millimetre, for how far something moves under load.</summary>
+    public static string OfMovement(Length length, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => FeetAndInches(length, 8),
+        UnitSystem.Metric => WholeMillimetres(length),
+    };
+
     /// <summary>What is bought by the length, up to a whole foot or tenth of a metre: "162 ft", "49.3 m".</summary>
     public static string OfRun(Length run, UnitSystem units) => units switch
     {

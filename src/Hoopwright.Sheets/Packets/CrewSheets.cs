@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Hoopwright.Cuts.Film;
+using Hoopwright.Layout;
+using Hoopwright.Packets;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Figures;
+using Hoopwright.Sheets.Pages;
+using Hoopwright.Sheets.Pdf;
+using Hoopwright.Sheets.Tables;
+using Hoopwright.Sheets.Words;
+
+namespace Hoopwright.Sheets.Packets;
+
+/// <summary>What those who set out, dig, cover and cut need, as one PDF in their language: cautions, tables and drawings, no prices.</summary>
+public static class CrewSheets
+{
+    // The drawings without which nobody can set out or cut.
+    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "cut-lists"];
+
+    /// <summary>The sheets as a file, crew-es.pdf for Spanish.</summary>
+    /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
+    /// <param name="paper">Letter or A4.</param>
+    /// <param name="date">The day on the sheets.</param>
+    /// <param name="language">One of <see cref="CrewWords.Languages"/>.</param>
+    public static PacketFile Write(PlannedTunnel planned, Paper paper, DateOnly date, string language)
+    {
+        CrewWords words = CrewWords.Of(language);
+        PdfDetails details = new(PacketWriter.Name(planned), words.Say("Crew sheets"), new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero), words.Language);
+        return new PacketFile($"crew-{words.Language}.pdf", [.. PdfWriter.Write(Pages(planned, paper, date, language), details)]);
+    }
+
+    /// <summary>The pages alone.</summary>
+    /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
+    /// <param name="paper">Letter or A4.</param>
+    /// <param name="date">The day on the sheets.</param>
+    /// <param name="language">One of <see cref="CrewWords.Languages"/>.</param>
+    public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date, string language)
+    {
+        Tunnel tunnel = PacketWriter.Built(planned);
+        CrewWords words = CrewWords.Of(language);
+        PacketTables tables = new(planned, tunnel, words);
+        string name = PacketWriter.Name(planned);
+        PacketBook book = new PacketBook(paper, name, words).Cover(name,
+        [
+            words.Say("Crew sheets"),
+            words.Fill("{0} wide, {1} long, {2} bows", TapeText.Of(tunnel.Span, planned.Units), TapeText.Of(tunnel.Length, planned.Units), tunnel.Stations.Length.ToString(CultureInfo.InvariantCulture)),
+            words.Fill("Made {0}", PacketWriter.Written(date)),
+            words.Fill("For those who set out, dig, cover and cut. The whole packet is in English."),
+        ]);
+        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
+        FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
+        ImmutableArray<FigureOffer> drawings =
+            [.. TunnelFigures.Offers(tunnel, planned.Film, planned.Cuts, planned.Strength, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal)))];
+        book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);
+        if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
+        Drawn(FigureChapter.SetOut);
+        book.Chapter(words.Say("Ground and ends")).Caution(PacketCautions.Concrete, words);
+        if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
+        foreach (Table posts in tables.EndPosts) book.Table(posts);
+        if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
+        book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Table(tables.Film).Table(tables.FilmMarks)
+            .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening);
+        Drawn(FigureChapter.Cover);
+        book.Chapter(words.Say("Cut lists")).Caution(PacketCautions.Saw, words);
+        foreach (Table cuts in tables.Cuts) book.Table(cuts);
+        Drawn(FigureChapter.Cuts);
+        return book.Pages();
+
+        void Drawn(FigureChapter chapter)
+        {
+            foreach (FigureOffer offer in drawings.Where(offer => offer.Chapter == chapter)) book.Figure(offer.Draw());
+        }
+    }
+}
