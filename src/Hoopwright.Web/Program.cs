@@ -6,6 +6,7 @@ using Hoopwright.Web.State;
 using Hoopwright.Web.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
+if (!OperatingSystem.IsBrowser()) throw new PlatformNotSupportedException("The app runs in a browser.");
 WebAssemblyHostBuilder builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.Services
     .AddSingleton(TimeProvider.System)
@@ -15,6 +16,7 @@ builder.Services
     .AddSingleton<Wording>()
     .AddSingleton(_ => FieldSheet.Read())
     .AddSingleton<OpenPlan>()
+    .AddSingleton<Intake>()
     .AddSingleton<Live>()
     .AddSingleton<PageScript>();
 builder.RootComponents.Add<App>("#app");

@@ -58,7 +58,7 @@ public sealed class AccessibilityTests(Site site)
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
 
-    private static async Task CheckAsync(IPage page, string screen, List<string> faults)
+    internal static async Task CheckAsync(IPage page, string screen, List<string> faults)
     {
         AxeResult result = await page.RunAxe(new AxeRunOptions
         {

@@ -40,6 +40,37 @@ public sealed class FileTests(Site site)
     }
 
     [Fact]
+    public async Task A_file_dropped_while_the_page_is_still_loading_is_opened_once_it_is_up()
+    {
+        await using IBrowserContext visitor = await site.NewVisitorAsync();
+        IPage page = await visitor.NewPageAsync();
+        page.SetDefaultTimeout(60_000);
+        TaskCompletionSource dropped = new();
+        await page.RouteAsync("**/_framework/**", async route =>
+        {
+            await dropped.Task;
+            await route.ContinueAsync();
+        });
+        await page.GotoAsync("/", new() { WaitUntil = WaitUntilState.Commit });
+        await Assertions.Expect(page.GetByText("Loading.")).ToBeVisibleAsync();
+        await DropAsync(page, "metric-9m.json", File.ReadAllText(Visit.Example("metric-9m")));
+        dropped.SetResult();
+        await page.Locator(".paper svg").WaitForAsync();
+    }
+
+    [Fact]
+    public async Task A_file_dropped_on_the_page_of_a_plan_is_opened_in_its_place()
+    {
+        await using IBrowserContext visitor = await site.NewVisitorAsync();
+        IPage page = await Visit.OpenAsync(visitor);
+        await Visit.ExampleAsync(page);
+        await DropAsync(page, "metric-9m.json", File.ReadAllText(Visit.Example("metric-9m")));
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync(PlanReader.Read(File.ReadAllBytes(Visit.Example("metric-9m"))).Plan.Name!);
+        await page.GotoAsync("/");
+        await Assertions.Expect(page.Locator(".plans").First.Locator("li")).ToHaveCountAsync(2);
+    }
+
+    [Fact]
     public async Task A_removed_plan_is_gone_after_a_second_word_and_the_others_stay()
     {
         await using IBrowserContext visitor = await site.NewVisitorAsync();

@@ -18,8 +18,8 @@ public sealed class PhoneTests(Site site)
         faults.AddRange(await FaultsAsync(page, "overview"));
         foreach ((string _, string name) in Visit.Stages)
         {
-            await page.Locator(".bays").GetByRole(AriaRole.Link, new() { Name = name }).TapAsync();
-            await page.Locator(".questions h2", new() { HasTextString = name }).WaitForAsync();
+            await Visit.Bay(page, name).TapAsync();
+            await Visit.Heading(page, name).WaitForAsync();
             await Visit.SettledAsync(page);
             faults.AddRange(await FaultsAsync(page, name));
         }
@@ -55,7 +55,7 @@ public sealed class PhoneTests(Site site)
 
     // What is wider than the screen, and what is too small for a finger (WCAG 2.2, success criterion 2.5.5: 44 by 44 px; links
     // within a sentence are let off there).
-    private static async Task<string[]> FaultsAsync(IPage page, string screen)
+    internal static async Task<string[]> FaultsAsync(IPage page, string screen)
     {
         string[] found = await page.EvaluateAsync<string[]>("""
             () => {

@@ -48,6 +48,10 @@ public sealed class PictureTests(Site site)
         await Visit.Field(page, "frame.span").FillAsync("260 ft");
         await page.Locator(".row .error").First.WaitForAsync();
         await TakeAsync(page, screen, "wrong");
+        await Visit.Field(page, "frame.span").FillAsync("26 ft");
+        await Visit.SettledAsync(page);
+        await Visit.CompareAsync(page, "frame.bowSpacing", "3 ft");
+        await TakeAsync(page, screen, "compare");
         Assert.Empty(faults);
     }
 

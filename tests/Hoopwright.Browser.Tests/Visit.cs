@@ -25,7 +25,7 @@ internal static class Visit
 
     /// <summary>Every stage of a plan, as its address has it, with its English name.</summary>
     public static (string Address, string Name)[] Stages { get; } =
-        [("site", "Site"), ("frame", "Frame"), ("ground", "Ground"), ("ends", "Ends"), ("cover", "Cover"), ("strength", "Strength"), ("orders", "Orders"), ("cuts", "Cuts"), ("packet", "Packet")];
+        [("site", "Site"), ("frame", "Frame"), ("ground", "Ground"), ("ends", "Ends"), ("cover", "Cover"), ("strength", "Strength"), ("orders", "Orders"), ("cuts", "Cuts"), ("site-book", "Site book"), ("packet", "Packet")];
 
     /// <summary>A phone held upright: narrow, touched, finer dots.</summary>
     public static BrowserNewContextOptions Phone() => new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true, DeviceScaleFactor = 2 };
@@ -60,7 +60,7 @@ internal static class Visit
         await page.Locator(".paper svg").WaitForAsync();
     }
 
-    /// <summary>Waits until everything shown belongs to the plan as it stands.</summary>
+    /// <summary>Waits until everything shown belongs to the plan as it stands; from a keystroke on the band says that it does not.</summary>
     public static async Task SettledAsync(IPage page)
     {
         await page.Locator(".band[aria-busy='false']").WaitForAsync();
@@ -70,8 +70,31 @@ internal static class Visit
     /// <summary>Goes to a stage by the tunnel of bays.</summary>
     public static async Task StageAsync(IPage page, string name)
     {
-        await page.Locator(".bays").GetByRole(AriaRole.Link, new() { Name = name }).ClickAsync();
-        await page.Locator(".questions h2", new() { HasTextString = name }).WaitForAsync();
+        await Bay(page, name).ClickAsync();
+        await Heading(page, name).WaitForAsync();
+    }
+
+    /// <summary>The bay of a stage, by the whole of its name.</summary>
+    public static ILocator Bay(IPage page, string name) => page.Locator($".bays a:has(span:text-is(\"{name}\"))");
+
+    /// <summary>The heading of a stage that is in sight, by the whole of its name.</summary>
+    public static ILocator Heading(IPage page, string name) => page.Locator($".questions h2:text-is(\"{name}\")");
+
+    /// <summary>Copies the plan that is open, changes a field of the copy, and puts both side by side, the copy first.</summary>
+    public static async Task CompareAsync(IPage page, string? path = null, string value = "")
+    {
+        string original = new Uri(page.Url).AbsolutePath.Split('/')[2];
+        await page.GetByRole(AriaRole.Link, new() { Name = "Compare" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make a copy of this plan to change" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("(copy)");
+        if (path is not null)
+        {
+            await Field(page, path).FillAsync(value);
+            await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeEnabledAsync();
+        }
+        await page.GetByRole(AriaRole.Link, new() { Name = "Compare" }).ClickAsync();
+        await page.Locator(".ways select").SelectOptionAsync(original);
+        await page.Locator("table").First.WaitForAsync();
     }
 
     /// <summary>The entry of the field at a path.</summary>

@@ -27,12 +27,30 @@ public sealed class EngineWorkTests
     }
 
     [Fact]
+    public void A_scene_shows_how_the_worst_bow_moves_as_its_drawing_does()
+    {
+        string plan = Encoding.UTF8.GetString(SamplePlans.ExampleBytes("gothic-26ft"));
+        Strength.BowDiagram worst = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(plan))).Strength!.Worst!;
+        using JsonDocument scene = JsonDocument.Parse(EngineWork.Scene(plan, withStrength: true));
+        JsonElement moved = scene.RootElement.GetProperty("moved");
+        Assert.Equal(worst.Bow, moved.GetProperty("bow").GetInt32());
+        Assert.True(worst.TimesDrawn > 1);
+        Strength.BowDiagramPoint[] points = [.. worst.Points];
+        JsonElement[] drawn = [.. moved.GetProperty("points").EnumerateArray()];
+        Assert.Equal(points.Length, drawn.Length);
+        Assert.All(points.Zip(drawn), pair => Assert.Equal(pair.First.Place.Across.Metres + (pair.First.MovedAcross.Metres * worst.TimesDrawn), pair.Second[0].GetDouble(), 1e-5));
+        Assert.Contains(points.Zip(drawn), pair => Math.Abs(pair.First.Place.Across.Metres - pair.Second[0].GetDouble()) > 0.1);
+    }
+
+    [Fact]
     public void A_scene_holds_every_bow_and_every_member_that_is_no_bow()
     {
         string plan = Encoding.UTF8.GetString(SamplePlans.ExampleBytes("round-14ft"));
         PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(plan)), depth: WorkDepth.Layout);
-        using JsonDocument scene = JsonDocument.Parse(EngineWork.Scene(plan));
+        using JsonDocument scene = JsonDocument.Parse(EngineWork.Scene(plan, withStrength: false));
         Assert.Equal(planned.Tunnel!.Stations.Length, scene.RootElement.GetProperty("bows").GetArrayLength());
+        Assert.Equal(planned.Tunnel.Ends.Count(end => end.Closing == EndClosing.Framed), scene.RootElement.GetProperty("ends").GetArrayLength());
+        Assert.Equal(JsonValueKind.Null, scene.RootElement.GetProperty("moved").ValueKind);
         Assert.Equal(planned.Tunnel.Members.Count(member => member.Role != Layout.MemberRole.Bow), scene.RootElement.GetProperty("members").GetArrayLength());
     }
 }

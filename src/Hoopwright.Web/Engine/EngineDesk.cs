@@ -11,9 +11,6 @@ internal static partial class EngineDesk
     internal static string Look(string document, string figure) => EngineWork.Look(document, figure);
 
     [JSExport]
-    internal static string Orders(string document) => EngineWork.Orders(document);
-
-    [JSExport]
     internal static string Whole(string document) => EngineWork.Whole(document);
 
     [JSExport]
@@ -23,8 +20,8 @@ internal static partial class EngineDesk
     internal static string Compare(string before, string after) => EngineWork.Compare(before, after);
 
     [JSExport]
-    internal static string Scene(string document) => EngineWork.Scene(document);
+    internal static string Scene(string document, string withStrength) => EngineWork.Scene(document, withStrength == "true");
 
     [JSExport]
-    internal static byte[] Packet(string document, string paper, string date, bool pdfOnly) => EngineWork.Packet(document, paper, date, pdfOnly);
+    internal static byte[] Packet(string document, string paper, string date, string what, string crew) => EngineWork.Packet(document, paper, date, what, crew);
 }

@@ -15,6 +15,7 @@ using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Svg;
+using Hoopwright.Strength;
 
 namespace Hoopwright.Web.Engine;
 
@@ -30,17 +31,20 @@ public static class EngineWork
     // The plan that was worked out last: why, packet and comparison mostly ask about the very plan that is shown.
     private static (string Document, PlannedTunnel Planned)? last;
 
-    /// <summary>The quick look while someone types: what is wrong, the layout, and the drawing that is in sight.</summary>
+    /// <summary>
+    /// The quick look while someone types: what is wrong, the layout, what to buy by the first cut list that comes to hand, and
+    /// the drawing that is in sight. What the tunnel stands is left out, which takes most of the time.
+    /// </summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="figure">The name of the drawing in sight, without its number; the first is taken when there is none of that name.</param>
-    /// <returns>JSON: results, as the command line prints them but for what rests on the layout; figures, names; drawing {name, title, description, svg} or null.</returns>
+    /// <returns>JSON: results in brief; figures, names; drawing {name, title, description, svg} or null.</returns>
     public static string Look(string document, string figure)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document), depth: WorkDepth.Layout);
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
         ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, null, null, null, Sheet(planned)) : [];
         return Json(json =>
         {
-            WriteResults(json, planned, withMembers: false);
+            WriteResults(json, planned, brief: true);
             json.WriteStartArray("figures");
             foreach (FigureOffer offer in offers) json.WriteStringValue(offer.Name);
             json.WriteEndArray();
@@ -49,12 +53,6 @@ public static class EngineWork
             else json.WriteNullValue();
         });
     }
-
-    /// <summary>Orders and a first cut list, without what the tunnel stands: soon there, not yet the last word on cuts.</summary>
-    /// <param name="document">The plan as text.</param>
-    /// <returns>JSON: results.</returns>
-    public static string Orders(string document) =>
-        Json(json => WriteResults(json, TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory), withMembers: false));
 
     /// <summary>Everything, with the drawings that need it.</summary>
     /// <param name="document">The plan as text.</param>
@@ -72,18 +70,21 @@ public static class EngineWork
         });
     }
 
-    /// <summary>The whole packet as one zip file.</summary>
+    /// <summary>The packet to take away.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets, as 2026-03-01.</param>
-    /// <param name="pdfOnly">True for the PDF alone.</param>
-    /// <returns>The bytes; empty when the plan has errors.</returns>
-    public static byte[] Packet(string document, string paper, string date, bool pdfOnly)
+    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, zip for everything.</param>
+    /// <param name="crew">The language of the crew sheets.</param>
+    /// <returns>The bytes of one file; empty when the plan has errors.</returns>
+    public static byte[] Packet(string document, string paper, string date, string what, string crew)
     {
         PlannedTunnel planned = WholePlan(document);
         if (planned.Tunnel is null) return [];
-        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
-        return pdfOnly ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);
+        (Paper size, DateOnly day) = (paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (what == "crew") return [.. CrewSheets.Write(planned, size, day, crew).Bytes];
+        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, crew: crew);
+        return what == "pdf" ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);
     }
 
     /// <summary>Why a result is what it is.</summary>
@@ -99,10 +100,15 @@ public static class EngineWork
 
     /// <summary>The tunnel as lines and faces in space, metres, for a view that can be turned.</summary>
     /// <param name="document">The plan as text.</param>
-    /// <returns>JSON: profile [[x, z]], bows [[y, base]], tubeRadius, members [role, a, b, across, deep, round]; empty when the plan has errors.</returns>
-    public static string Scene(string document)
+    /// <param name="withStrength">True to show how the worst bow moves too, which takes as long as everything.</param>
+    /// <returns>
+    /// JSON: profile [[x, z]], bows [[y, base]], tubeRadius, ends [y, base, doors [[left, right, top]]] that are covered, moved {bow, times,
+    /// mostText, points [[x, z]]} or null, members [role, a, b, across, deep, round]; empty when the plan has errors.
+    /// </returns>
+    public static string Scene(string document, bool withStrength)
     {
-        if (TunnelWorks.Plan(Read(document), depth: WorkDepth.Layout).Tunnel is not { } tunnel) return "";
+        PlannedTunnel planned = withStrength ? WholePlan(document) : TunnelWorks.Plan(Read(document), depth: WorkDepth.Layout);
+        if (planned.Tunnel is not { } tunnel) return "";
         return Json(json =>
         {
             json.WriteStartArray("profile");
@@ -112,6 +118,17 @@ public static class EngineWork
             foreach (BowStation bow in tunnel.Stations) Numbers(json, bow.Along.Metres, bow.Base.Metres);
             json.WriteEndArray();
             json.WriteNumber("tubeRadius", tunnel.BowTube.Outside.Metres / 2);
+            List(json, "ends", tunnel.Ends.Where(end => end.Closing == EndClosing.Framed), end =>
+            {
+                json.WriteNumber("y", end.Along.Metres);
+                json.WriteNumber("base", (end.IsFront ? tunnel.Stations[0] : tunnel.Stations[^1]).Base.Metres);
+                json.WriteStartArray("doors");
+                foreach (DoorOpening door in end.Doors) Numbers(json, door.RoughLeft.Metres, door.RoughRight.Metres, door.ClearHeight.Metres);
+                json.WriteEndArray();
+            });
+            json.WritePropertyName("moved");
+            if (planned.Strength?.Worst is { } worst) Moved(json, worst, planned.Units);
+            else json.WriteNullValue();
             List(json, "members", tunnel.Members.Where(member => member.Role != MemberRole.Bow), member =>
             {
                 json.WriteString("id", member.Id);
@@ -167,10 +184,10 @@ public static class EngineWork
     /// <summary>Wide enough that a drawing's text is read on a screen that shows it at the width of a tablet.</summary>
     private static FigureSheet Sheet(PlannedTunnel planned) => new(262, 193, planned.Plan.Name ?? "", "", planned.Units);
 
-    private static void WriteResults(Utf8JsonWriter json, PlannedTunnel planned, bool withMembers = true)
+    private static void WriteResults(Utf8JsonWriter json, PlannedTunnel planned, bool brief = false)
     {
         json.WritePropertyName("results");
-        json.WriteRawValue(ResultsJson.Write(planned, withMembers), skipInputValidation: true);
+        json.WriteRawValue(ResultsJson.Write(planned, brief), skipInputValidation: true);
     }
 
     private static void WriteDrawing(Utf8JsonWriter json, FigureOffer offer)
@@ -183,6 +200,18 @@ public static class EngineWork
         json.WriteString("description", drawing.Description);
         // As it stands in a page: without the declaration that only a file of its own has.
         json.WriteString("svg", svg[svg.IndexOf("<svg", StringComparison.Ordinal)..]);
+        json.WriteEndObject();
+    }
+
+    private static void Moved(Utf8JsonWriter json, BowDiagram worst, UnitSystem units)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("bow", worst.Bow);
+        json.WriteNumber("times", worst.TimesDrawn);
+        json.WriteString("mostText", TapeText.OfMovement(worst.MostMoved, units));
+        json.WriteStartArray("points");
+        foreach (BowDiagramPoint at in worst.Points) Numbers(json, (at.Place.Across + (at.MovedAcross * worst.TimesDrawn)).Metres, (at.Place.Up + (at.MovedUp * worst.TimesDrawn)).Metres);
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

@@ -6,9 +6,6 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Look"/>.</summary>
     Task<string> LookAsync(string document, string figure);
 
-    /// <summary>See <see cref="EngineWork.Orders"/>.</summary>
-    Task<string> OrdersAsync(string document);
-
     /// <summary>See <see cref="EngineWork.Whole"/>.</summary>
     Task<string> WholeAsync(string document);
 
@@ -19,14 +16,15 @@ public interface IEngine
     Task<string> CompareAsync(string before, string after);
 
     /// <summary>See <see cref="EngineWork.Scene"/>.</summary>
-    Task<string> SceneAsync(string document);
+    Task<string> SceneAsync(string document, bool withStrength);
 
     /// <summary>Makes the packet and hands it to the browser as a download.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets.</param>
-    /// <param name="pdfOnly">True for the PDF alone, false for the zip of everything.</param>
+    /// <param name="what">pdf, crew or zip; see <see cref="EngineWork.Packet"/>.</param>
+    /// <param name="crew">The language of the crew sheets.</param>
     /// <param name="fileName">The name it is saved under.</param>
     /// <returns>False when the plan has errors, so that there is no packet.</returns>
-    Task<bool> DownloadPacketAsync(string document, string paper, string date, bool pdfOnly, string fileName);
+    Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName);
 }

@@ -1,18 +1,17 @@
-using Microsoft.JSInterop;
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
 
 namespace Hoopwright.Web.Engine;
 
 /// <summary>The engine in two workers of the browser: one for the quick look, one for all that takes longer.</summary>
-/// <param name="js">The browser.</param>
-public sealed class WorkerEngine(IJSRuntime js) : IEngine, IAsyncDisposable
+[SupportedOSPlatform("browser")]
+public sealed partial class WorkerEngine : IEngine
 {
-    private Task<IJSObjectReference>? module;
+    private const string Desk = "engine";
+    private Task<JSObject>? module;
 
     /// <inheritdoc/>
     public Task<string> LookAsync(string document, string figure) => AskAsync("quick", "Look", document, figure);
-
-    /// <inheritdoc/>
-    public Task<string> OrdersAsync(string document) => AskAsync("quick", "Orders", document);
 
     /// <inheritdoc/>
     public Task<string> WholeAsync(string document) => AskAsync("deep", "Whole", document);
@@ -24,20 +23,31 @@ public sealed class WorkerEngine(IJSRuntime js) : IEngine, IAsyncDisposable
     public Task<string> CompareAsync(string before, string after) => AskAsync("deep", "Compare", before, after);
 
     /// <inheritdoc/>
-    public Task<string> SceneAsync(string document) => AskAsync("quick", "Scene", document);
+    public Task<string> SceneAsync(string document, bool withStrength) => AskAsync(withStrength ? "deep" : "quick", "Scene", document, withStrength ? "true" : "false");
 
     /// <inheritdoc/>
-    public async Task<bool> DownloadPacketAsync(string document, string paper, string date, bool pdfOnly, string fileName) =>
-        await (await Module()).InvokeAsync<bool>("downloadPacket", document, paper, date, pdfOnly, fileName);
+    public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) =>
+        ToldAsync(() => DownloadPacket(document, paper, date, what, crew, fileName));
 
-    /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
+    private Task<string> AskAsync(string worker, string what, params string[] arguments) => ToldAsync(() => Ask(worker, what, arguments));
+
+    // Answers are long texts: they come straight across, not as JSON within JSON.
+    private async Task<T> ToldAsync<T>(Func<Task<T>> ask)
     {
-        if (module is { IsCompletedSuccessfully: true }) await (await module).DisposeAsync();
+        try
+        {
+            await (module ??= JSHost.ImportAsync(Desk, "../js/engine.js"));
+            return await ask();
+        }
+        catch (JSException fault)
+        {
+            throw new EngineException(fault.Message, fault);
+        }
     }
 
-    private async Task<string> AskAsync(string worker, string what, params string[] arguments) =>
-        await (await Module()).InvokeAsync<string>("ask", worker, what, arguments);
+    [JSImport("ask", Desk)]
+    private static partial Task<string> Ask(string worker, string what, string[] arguments);
 
-    private Task<IJSObjectReference> Module() => module ??= js.InvokeAsync<IJSObjectReference>("import", "./js/engine.js").AsTask();
+    [JSImport("downloadPacket", Desk)]
+    private static partial Task<bool> DownloadPacket(string plan, string paper, string date, string what, string crew, string fileName);
 }

@@ -13,6 +13,9 @@ namespace Hoopwright.Web.Fields;
 /// </summary>
 public sealed class FieldSheet
 {
+    // What results rest on without a field of its own is told at the field that does most about it.
+    private static readonly FrozenDictionary<string, string> Kin = new Dictionary<string, string> { ["strength.filmFasteners"] = "cover.channelScrewSpacing" }.ToFrozenDictionary();
+
     private readonly FrozenSet<string> patterns;
 
     private FieldSheet(ImmutableArray<Field> fields)
@@ -42,6 +45,7 @@ public sealed class FieldSheet
     /// <param name="plan">The plan, so that no item is named that it does not have.</param>
     public string PlaceOf(string path, JsonNode plan)
     {
+        path = Kin.GetValueOrDefault(path, path);
         while (path.Length > 0)
         {
             if (patterns.Contains(PlanPath.Pattern(path)) && (!path.EndsWith(']') || PlanPath.At(plan, path) is not null)) return path;

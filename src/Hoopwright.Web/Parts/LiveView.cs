@@ -7,6 +7,8 @@ namespace Hoopwright.Web.Parts;
 /// <summary>A part of the page that shows results, and is drawn anew when they or the language change.</summary>
 public abstract class LiveView : ComponentBase, IDisposable
 {
+    private int drawn;
+
     /// <summary>The results.</summary>
     [Inject] protected Live Live { get; set; } = null!;
 
@@ -16,17 +18,34 @@ public abstract class LiveView : ComponentBase, IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        Live.Changed -= Redraw;
-        Words.Changed -= Redraw;
+        Dispose(disposing: true);
         GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Listens no longer.</summary>
+    /// <param name="disposing">True when the page lets the part go.</param>
+    protected virtual void Dispose(bool disposing)
+    {
+        Live.Changed -= Follow;
+        Words.Changed -= Redraw;
     }
 
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        Live.Changed += Redraw;
+        Live.Changed += Follow;
         Words.Changed += Redraw;
     }
 
-    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+    /// <inheritdoc/>
+    protected override void OnAfterRender(bool firstRender) => drawn = Live.Version;
+
+    // Mostly the page around it was drawn first, and with it this part.
+    private void Follow()
+    {
+        if (drawn != Live.Version) Redraw();
+    }
+
+    /// <summary>Draws the part anew.</summary>
+    protected void Redraw() => _ = InvokeAsync(StateHasChanged);
 }

@@ -5,20 +5,27 @@ using Hoopwright.Web.Engine;
 namespace Hoopwright.Web.State;
 
 /// <summary>
-/// Keeps results true to the open plan: first the drawing in sight and what is wrong, then orders, then everything. A newer
-/// change always goes before what an older one still asked for.
+/// Keeps results true to the open plan: at once the drawing in sight, what is wrong and what it costs; what it stands and the
+/// last word on cuts once someone pauses. A newer change always goes before what an older one still asked for.
 /// </summary>
 /// <param name="plan">The open plan.</param>
 /// <param name="engine">Who works it out.</param>
 public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 {
     private readonly Dictionary<string, Picture> deepPictures = [];
-    private string figure = "bow", lookedAt = "", lookedFigure = "", workedOn = "";
+    private string figure = "bow", lookedAt = "", lookedFigure = "", workedOn = "", followed = "";
+    private int round;
     private bool started, isLooking, isWorking;
-    private JsonElement? look, orders, whole;
+    private JsonElement? look, whole;
+    private string rulesText = "";
+    private ImmutableArray<Finding> lookFindings = [], wholeFindings = [];
+    private ImmutableDictionary<string, Rule> lookRules = ImmutableDictionary<string, Rule>.Empty, wholeRules = ImmutableDictionary<string, Rule>.Empty;
 
     /// <summary>There is something new to show.</summary>
     public event Action? Changed;
+
+    /// <summary>The plan changed, so that something new is on its way; what is shown is not of the plan as it is now.</summary>
+    public event Action? Begun;
 
     /// <summary>The drawing in sight; null when there is none yet.</summary>
     public Picture? Picture { get; private set; }
@@ -32,8 +39,12 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     /// <summary>What was found, errors first.</summary>
     public ImmutableArray<Finding> Findings { get; private set; } = [];
 
-    /// <summary>The values that results rest on, by path.</summary>
+    /// <summary>The values that results rest on, by path; those that the plan gives may be left out.</summary>
     public ImmutableDictionary<string, Rule> Rules { get; private set; } = ImmutableDictionary<string, Rule>.Empty;
+
+    /// <summary>The value taken where the plan is silent; null when nothing rests on it, or the plan may give it by now.</summary>
+    /// <param name="path">Its path in the plan.</param>
+    public Rule? RuleAt(string path) => Rules.GetValueOrDefault(path) ?? (IsBehind && wholeRules.GetValueOrDefault(path) is { Given: false } strength && PlanPath.At(plan.Root, path) is null ? strength : null);
 
     /// <summary>What the engine said when it failed; null when all is well.</summary>
     public string? Fault { get; private set; }
@@ -41,8 +52,17 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     /// <summary>True when the plan has no errors, as far as was looked.</summary>
     public bool IsUsable { get; private set; }
 
-    /// <summary>True while something newer than what is shown is being worked out.</summary>
+    /// <summary>True once the open plan was looked at, however long ago: before, nothing is known of it.</summary>
+    public bool IsLooked => look is not null;
+
+    /// <summary>True while drawing and totals are of the plan before its last change.</summary>
+    public bool IsLookBehind => lookedAt != plan.Document;
+
+    /// <summary>True while what the plan stands and its cut lists are still being worked out.</summary>
     public bool IsBehind => workedOn != plan.Document;
+
+    /// <summary>How many times there was something new to show.</summary>
+    public int Version { get; private set; }
 
     /// <summary>The last complete results that were marked as seen; changes are told against them.</summary>
     public JsonElement? Seen { get; private set; }
@@ -50,14 +70,22 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     /// <summary>The last complete results, possibly of the plan before its last change.</summary>
     public JsonElement? Whole => whole;
 
-    /// <summary>The freshest value at a path of the results.</summary>
+    /// <summary>
+    /// The value at a path of the results as they are now; null while it is being worked out. Lists of parts and cuts come from
+    /// the last complete results until there are newer ones.
+    /// </summary>
     /// <param name="path">Such as orders.total.</param>
     public JsonElement? Result(string path) =>
-        Results.Find(IsBehind ? null : whole, path) ?? Results.Find(look, path) ?? Results.Find(orders, path) ?? Results.Find(whole, path);
+        !IsBehind ? Results.Find(whole, path) ?? Results.Find(look, path)
+        : Results.Find(look, path) ?? (path.StartsWith("strength", StringComparison.Ordinal) ? null : Results.Find(whole, path));
 
     /// <summary>The freshest text at a path of the results; empty when there is none.</summary>
     /// <param name="path">Such as frame.bow.filmLineText.</param>
-    public string Text(string path) => Result(path) is { } value ? (value.ValueKind == JsonValueKind.String ? value.GetString() ?? "" : value.ToString()) : "";
+    public string Text(string path) => Result(path)?.ToString() ?? "";
+
+    /// <summary>The freshest sum of money at a path of the results, to the cent; empty when there is none.</summary>
+    /// <param name="path">Such as orders.total.</param>
+    public string Money(string path) => Results.Cents(Result(path));
 
     /// <summary>Starts to follow the open plan.</summary>
     public void Follow()
@@ -70,11 +98,18 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         Kick();
     }
 
-    /// <summary>Forgets another plan's results.</summary>
-    public void Forget()
+    /// <summary>The value at a path of the last complete results, of the plan before its last change while something is being worked out.</summary>
+    /// <param name="path">Such as strength.verdict.</param>
+    public JsonElement? Was(string path) => Results.Find(whole, path);
+
+    private void Forget()
     {
-        look = orders = whole = Seen = null;
-        (Picture, workedOn, lookedAt) = (null, "", "");
+        round++;
+        look = whole = Seen = null;
+        (Picture, workedOn, lookedAt, IsUsable, Fault) = (null, "", "", false, null);
+        (lookFindings, wholeFindings, Findings, Figures) = ([], [], [], []);
+        rulesText = "";
+        lookRules = wholeRules = Rules = ImmutableDictionary<string, Rule>.Empty;
         deepPictures.Clear();
     }
 
@@ -86,7 +121,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         if (Deep(name) is { } picture)
         {
             Picture = picture;
-            Changed?.Invoke();
+            Tell();
         }
         else Kick();
     }
@@ -95,7 +130,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     public void MarkSeen()
     {
         Seen = whole;
-        Changed?.Invoke();
+        Tell();
     }
 
     /// <inheritdoc/>
@@ -106,8 +141,21 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 
     private void Kick()
     {
+        // Results of another plan are not shown for this one.
+        if (followed != plan.Id)
+        {
+            followed = plan.Id;
+            Forget();
+        }
         if (!isLooking) _ = Guard(LookOn);
         if (!isWorking) _ = Guard(WorkOn);
+        if (IsLookBehind && isLooking) Begun?.Invoke();
+        else Tell();
+    }
+
+    private void Tell()
+    {
+        Version++;
         Changed?.Invoke();
     }
 
@@ -117,34 +165,24 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         {
             await work();
         }
-        catch (Exception fault) when (fault is Microsoft.JSInterop.JSException or JsonException or InvalidOperationException)
+        catch (Exception fault) when (fault is EngineException or JsonException or InvalidOperationException)
         {
             (Fault, isLooking, isWorking) = (fault.Message, false, false);
-            Changed?.Invoke();
+            Tell();
         }
     }
 
     private async Task LookOn()
     {
         isLooking = true;
-        bool hasOrders = true;
-        while (lookedAt != plan.Document || lookedFigure != figure || !hasOrders)
+        while (lookedAt != plan.Document || lookedFigure != figure)
         {
-            if (lookedAt != plan.Document || lookedFigure != figure)
-            {
-                bool isNew = lookedAt != plan.Document;
-                (string document, string name) = (plan.Document, figure);
-                JsonElement answer = Parse(await engine.LookAsync(document, name));
-                (lookedAt, lookedFigure, Fault) = (document, name, null);
-                Take(answer, name);
-                hasOrders = hasOrders && !isNew;
-            }
-            else
-            {
-                hasOrders = true;
-                if (IsUsable) orders = Results.Find(Parse(await engine.OrdersAsync(lookedAt)), "results");
-            }
-            Changed?.Invoke();
+            (string document, string name, int asked) = (plan.Document, figure, round);
+            JsonElement answer = Parse(await engine.LookAsync(document, name));
+            if (asked != round) continue;
+            (lookedAt, lookedFigure, Fault) = (document, name, null);
+            Take(answer, name);
+            Tell();
         }
         isLooking = false;
     }
@@ -162,19 +200,22 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
                 await Task.Delay(350);
             }
             while (document != plan.Document);
+            int asked = round;
             JsonElement answer = Parse(await engine.WholeAsync(document));
+            if (asked != round) continue;
             workedOn = document;
+            (wholeFindings, wholeRules) = (FindingsIn(Results.Find(answer, "results")), RulesIn(Results.Find(answer, "results")));
+            TakeFindings();
             if (Results.Find(answer, "results.frame") is null) continue;
             whole = Results.Find(answer, "results");
             Seen ??= whole;
             deepPictures.Clear();
             foreach (JsonElement drawing in Results.Items(Results.Find(answer, "drawings"))) deepPictures[Results.Word(drawing, "name")] = PictureOf(drawing);
-            if (workedOn == plan.Document) TakeFindings(whole);
             if (Deep(figure) is { } picture) Picture = picture;
-            Changed?.Invoke();
+            Tell();
         }
         isWorking = false;
-        Changed?.Invoke();
+        Tell();
     }
 
     private void Take(JsonElement answer, string name)
@@ -186,20 +227,38 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
             if (Results.Find(answer, "drawing") is { } drawing && (Results.Word(drawing, "name") == name || Deep(name) is null)) Picture = PictureOf(drawing);
         }
-        if (workedOn != lookedAt || !IsUsable) TakeFindings(look);
+        lookFindings = FindingsIn(look);
+        // Most changes leave what is taken where the plan is silent as it was.
+        string text = Results.Find(look, "rules")?.GetRawText() ?? "";
+        if (text != rulesText) (rulesText, lookRules) = (text, RulesIn(look));
+        TakeFindings();
     }
 
-    private void TakeFindings(JsonElement? results)
+    // Until everything is worked out anew, what was assumed for strength stands as long as the plan still does not say it.
+    private void TakeFindings()
     {
+        if (!IsBehind)
+        {
+            (Findings, Rules) = (wholeFindings, wholeRules);
+            return;
+        }
         Findings =
         [
-            .. Results.Items(Results.Find(results, "diagnostics")).Concat(Results.Items(Results.Find(results, "assumptions"))).Select(each =>
-                new Finding(Results.Word(each, "severity"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
+            .. lookFindings,
+            .. wholeFindings.Where(found => IsUsable && found.Severity == "assumption" && !lookRules.ContainsKey(found.Path) && PlanPath.At(plan.Root, found.Path) is null && !lookFindings.Contains(found)),
         ];
-        Rules = Results.Items(Results.Find(results, "rules"))
-            .Select(each => new Rule(Results.Word(each, "path"), Results.Word(each, "value"), Results.Word(each, "says"), Flag(each, "given"), Flag(each, "assumption"), Results.Word(each, "source")))
-            .GroupBy(rule => rule.Path).ToImmutableDictionary(same => same.Key, same => same.First());
+        Rules = lookRules;
     }
+
+    private static ImmutableArray<Finding> FindingsIn(JsonElement? results) =>
+    [
+        .. Results.Items(Results.Find(results, "diagnostics")).Concat(Results.Items(Results.Find(results, "assumptions"))).Select(each =>
+            new Finding(Results.Word(each, "severity"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
+    ];
+
+    private static ImmutableDictionary<string, Rule> RulesIn(JsonElement? results) => Results.Items(Results.Find(results, "rules"))
+        .Select(each => new Rule(Results.Word(each, "path"), Results.Word(each, "value"), Results.Word(each, "says"), Flag(each, "given"), Flag(each, "assumption"), Results.Word(each, "source")))
+        .GroupBy(rule => rule.Path).ToImmutableDictionary(same => same.Key, same => same.First());
 
     private static Picture PictureOf(JsonElement drawing) => new(Results.Word(drawing, "name"), Results.Word(drawing, "title"), Results.Word(drawing, "description"), Results.Word(drawing, "svg"));
 
@@ -207,9 +266,6 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 
     private static bool Flag(JsonElement group, string name) => Results.Find(group, name) is { ValueKind: JsonValueKind.True };
 
-    private static JsonElement Parse(string json)
-    {
-        using JsonDocument document = JsonDocument.Parse(json);
-        return document.RootElement.Clone();
-    }
+    // Kept as long as anything shown comes from it, and never given back to a pool.
+    private static JsonElement Parse(string json) => JsonElement.Parse(json);
 }

@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.Web.Offline;
 
@@ -7,7 +9,10 @@ namespace Hoopwright.Web.State;
 /// <param name="shelf">Where it is kept.</param>
 public sealed class OpenPlan(IShelf shelf) : IDisposable
 {
-    private readonly List<(string Path, JsonNode? Value)> unkept = [];
+    private static readonly JsonSerializerOptions Compact = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    // Changes that hold on this page: on their way to the shelf, and those that the shelf could not take.
+    private readonly List<Change> sent = [], unkept = [];
     private bool watching, isNowhere, isCatchingUp;
 
     /// <summary>Something of the plan changed.</summary>
@@ -41,8 +46,9 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     public void Begin(string id, string document, ShelfAnswer answer)
     {
         Id = id;
-        unkept.Clear();
-        Take(new ShelfAnswer { Document = document });
+        Root = new JsonObject();
+        Clear();
+        Take(new ShelfAnswer { Document = document }, isOpening: true);
         (Fault, isNowhere) = (answer, true);
     }
 
@@ -59,27 +65,46 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         ShelfAnswer answer = await shelf.LoadAsync(id);
         Refused = answer.Ok && answer.Found && answer.Sound ? null : answer;
         if (Refused is not null) return false;
+        if (Id != id || Fault is not null) Clear();
         Id = id;
         isNowhere = false;
-        unkept.Clear();
-        Take(answer);
+        Take(answer, isOpening: true);
         return true;
     }
 
-    /// <summary>Changes one value. The change is kept at once; when it cannot be kept it still holds on this page.</summary>
+    /// <summary>
+    /// Changes one value. It holds on this page at once, so that nothing waits for the device, and is kept in its turn; when it
+    /// cannot be kept it still holds on this page.
+    /// </summary>
     /// <param name="path">The value's path.</param>
     /// <param name="value">The value; null leaves the field out.</param>
     public async Task SetAsync(string path, JsonNode? value)
     {
+        Change change = new(path, value?.ToJsonString(Compact));
+        JsonNode root = Root.DeepClone();
+        change.MakeIn(root);
+        (Root, Document) = (root, root.ToJsonString(Compact));
         if (Fault is not null)
         {
-            KeepHere(path, value, Fault);
+            unkept.Add(change);
+            Changed?.Invoke();
             await CatchUpAsync();
             return;
         }
-        ShelfAnswer answer = await shelf.ChangeAsync(Id, path, value?.ToJsonString());
-        if (answer.Ok) Take(answer);
-        else KeepHere(path, value, answer);
+        string id = Id;
+        sent.Add(change);
+        Changed?.Invoke();
+        ShelfAnswer answer = await shelf.ChangeAsync(id, path, change.Json);
+        // Another plan may be open by now.
+        if (!sent.Remove(change)) return;
+        if (!answer.Ok)
+        {
+            unkept.Add(change);
+            (Fault, CanUndo, CanRedo) = (answer, false, false);
+            Changed?.Invoke();
+        }
+        else if (unkept.Count == 0) Take(answer);
+        else await CatchUpAsync();
     }
 
     /// <summary>Takes the last change back.</summary>
@@ -101,19 +126,18 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         ShelfAnswer answer = new() { Ok = true };
         if (isNowhere)
         {
-            int sent = unkept.Count;
+            int held = unkept.Count;
             answer = await shelf.AddAsync(Id, PlanPath.TextAt(Root, "name"), Document);
             if (answer.Ok)
             {
-                unkept.RemoveRange(0, sent);
+                unkept.RemoveRange(0, held);
                 isNowhere = false;
                 answer = await shelf.LoadAsync(Id);
             }
         }
         while (answer.Ok && unkept.Count > 0)
         {
-            (string path, JsonNode? value) = unkept[0];
-            answer = await shelf.ChangeAsync(Id, path, value?.ToJsonString());
+            answer = await shelf.ChangeAsync(Id, unkept[0].Path, unkept[0].Json);
             if (answer.Ok) unkept.RemoveAt(0);
         }
         isCatchingUp = false;
@@ -137,49 +161,24 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         return answer.Path;
     }
 
-    private void Take(ShelfAnswer answer)
+    private void Clear()
     {
+        sent.Clear();
+        unkept.Clear();
+    }
+
+    // What the shelf has, and on it what is still on its way there.
+    private void Take(ShelfAnswer answer, bool isOpening = false)
+    {
+        (ShelfAnswer? fault, bool canUndo, bool canRedo, string document) = (Fault, CanUndo, CanRedo, Document);
         Fault = null;
-        Document = answer.Document;
-        Root = PlanText.Tree(Document);
+        JsonNode kept = PlanText.Tree(answer.Document);
+        foreach (Change change in sent) change.MakeIn(kept);
+        // Mostly that is what the page holds already, and then nothing needs to be worked out again.
+        if (!JsonNode.DeepEquals(kept, Root)) (Root, Document) = (kept, sent.Count == 0 ? answer.Document : kept.ToJsonString(Compact));
         CanUndo = answer.At > 0;
         CanRedo = answer.At < answer.Of;
-        Changed?.Invoke();
-    }
-
-    // The browser refused: the work goes on in this page, which says so and offers to save it as a file.
-    private void KeepHere(string path, JsonNode? value, ShelfAnswer answer)
-    {
-        Fault = answer;
-        CanUndo = CanRedo = false;
-        unkept.Add((path, value));
-        JsonNode root = Root.DeepClone();
-        Place(root, path, value?.DeepClone());
-        Root = root;
-        Document = root.ToJsonString();
-        Changed?.Invoke();
-    }
-
-    private static void Place(JsonNode root, string path, JsonNode? value)
-    {
-        int cut = path.LastIndexOfAny(['.', '[']);
-        JsonNode? holder = cut < 0 ? root : PlanPath.At(root, path[..cut]);
-        string last = path[(cut + 1)..].TrimEnd(']');
-        if (holder is JsonObject group)
-        {
-            if (value is null) group.Remove(last);
-            else group[last] = value;
-        }
-        else if (holder is JsonArray list && int.TryParse(last, out int index))
-        {
-            if (value is null) list.RemoveAt(index);
-            else if (index < list.Count) list[index] = value;
-            else list.Add(value);
-        }
-        else if (holder is null && value is not null && cut > 0)
-        {
-            Place(root, path[..cut], path[cut] == '[' ? new JsonArray(value) : new JsonObject { [last] = value });
-        }
+        if (isOpening || fault is not null || (canUndo, canRedo, document) != (CanUndo, CanRedo, Document)) Changed?.Invoke();
     }
 
     private void Follow(string id)

@@ -10,16 +10,20 @@ public static class PlanText
     /// <summary>An identity for a plan that is new on the shelf.</summary>
     public static string NewId() => Guid.NewGuid().ToString("n")[..12];
 
-    /// <summary>The text of a plan file without its comments; null when it is no group of fields at all.</summary>
+    /// <summary>
+    /// The text of a plan file as the browser reads it: spaces stand for comments and for commas before an end, so that every
+    /// place in it is as in the file. Null when it is no group of fields at all.
+    /// </summary>
     /// <param name="text">The file.</param>
     public static string? Plain(string text)
     {
+        string plain = Blanked(text.TrimStart('\ufeff'));
         try
         {
-            JsonNode? node = JsonNode.Parse(text.TrimStart('\ufeff'), documentOptions: new JsonDocumentOptions { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip });
-            return node is JsonObject plan ? plan.ToJsonString() : null;
+            using JsonDocument document = JsonDocument.Parse(plain);
+            return document.RootElement.ValueKind == JsonValueKind.Object ? plain : null;
         }
-        catch (Exception fault) when (fault is JsonException or ArgumentException)
+        catch (JsonException)
         {
             return null;
         }
@@ -46,6 +50,43 @@ public static class PlanText
             default:
                 return element.ValueKind == JsonValueKind.Null ? null : JsonValue.Create(element.Clone());
         }
+    }
+
+    // Line ends stay within comments, so that lines are counted alike.
+    private static string Blanked(string text)
+    {
+        char[] plain = text.ToCharArray();
+        int comma = -1;
+        for (int at = 0; at < plain.Length; at++)
+        {
+            switch (plain[at])
+            {
+                case '"':
+                    comma = -1;
+                    for (at++; at < plain.Length && plain[at] != '"'; at++) if (plain[at] == '\\') at++;
+                    break;
+                case '/' when at + 1 < plain.Length && plain[at + 1] is '/' or '*':
+                    bool isLine = plain[at + 1] == '/';
+                    int end = isLine ? text.AsSpan(at).IndexOfAny('\n', '\r') : text.IndexOf("*/", at + 2, StringComparison.Ordinal) - at + 2;
+                    // A comment that is never closed stays, and is told as what it is.
+                    if (!isLine && end <= 1) return text;
+                    end = end < 0 ? plain.Length : at + end;
+                    for (; at < end; at++) if (plain[at] is not ('\n' or '\r')) plain[at] = ' ';
+                    at--;
+                    break;
+                case ',':
+                    comma = at;
+                    break;
+                case '}' or ']':
+                    if (comma >= 0) plain[comma] = ' ';
+                    comma = -1;
+                    break;
+                case char other when !char.IsWhiteSpace(other):
+                    comma = -1;
+                    break;
+            }
+        }
+        return new string(plain);
     }
 
     /// <summary>A file's name from a plan's name.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Hoopwright.Packets;
 
@@ -16,6 +17,15 @@ public static class Results
     /// <param name="results">Results, or a part of them.</param>
     /// <param name="path">The path.</param>
     public static string Word(JsonElement? results, string path) => Find(results, path)?.ToString() ?? "";
+
+    /// <summary>The money at a path, to the cent; empty when it is not there.</summary>
+    /// <param name="results">Results, or a part of them.</param>
+    /// <param name="path">The path.</param>
+    public static string Money(JsonElement? results, string path) => Cents(Find(results, path));
+
+    /// <summary>A sum of money to the cent; empty when it is none.</summary>
+    /// <param name="amount">The sum.</param>
+    public static string Cents(JsonElement? amount) => amount is { ValueKind: JsonValueKind.Number } sum ? sum.GetDecimal().ToString("0.00", CultureInfo.InvariantCulture) : "";
 
     /// <summary>The items of a list; none when it is not there.</summary>
     /// <param name="list">The list.</param>

@@ -19,6 +19,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
         new("orders", ["prices", "stock", "orders", "crew"], ["bow"]),
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
+        new("site-book", ["siteBook"], ["set-out"]),
     ];
 
     /// <summary>The stage that asks for a path of the plan; the first when none does.</summary>

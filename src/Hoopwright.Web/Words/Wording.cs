@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using System.Text.RegularExpressions;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Web.Words;
 
 /// <summary>Every text of the page, by key, in the language chosen. What a language lacks is said in English.</summary>
-public sealed partial class Wording
+public sealed class Wording
 {
     private static readonly ImmutableDictionary<string, string> English = Read("en");
     private ImmutableDictionary<string, string> chosen = English;
@@ -32,20 +32,21 @@ public sealed partial class Wording
 
     /// <summary>What a field is called: by its path, by its name, or its name spelled out.</summary>
     /// <param name="pattern">Its path with [] for list items.</param>
-    public string Field(string pattern)
-    {
-        string name = pattern[(pattern.LastIndexOf('.') + 1)..].Replace("[]", "", StringComparison.Ordinal);
-        return Known("field." + pattern) ?? Known("field." + name) ?? Spelled(name);
-    }
+    public string Field(string pattern) => FieldName(pattern) ?? Spelled(NameOf(pattern));
+
+    /// <summary>True when a field has a name of its own.</summary>
+    /// <param name="pattern">Its path with [] for list items.</param>
+    public bool HasField(string pattern) => FieldName(pattern) is not null;
 
     /// <summary>What a choice of a field is called.</summary>
     /// <param name="pattern">The field's path with [] for list items.</param>
     /// <param name="choice">The word in the plan.</param>
-    public string Choice(string pattern, string choice)
-    {
-        string name = pattern[(pattern.LastIndexOf('.') + 1)..];
-        return Known($"choice.{pattern}.{choice}") ?? Known($"choice.{name}.{choice}") ?? Known("choice." + choice) ?? Spelled(choice);
-    }
+    public string Choice(string pattern, string choice) => ChoiceName(pattern, choice) ?? Spelled(choice);
+
+    /// <summary>True when a choice has a word of its own.</summary>
+    /// <param name="pattern">The field's path with [] for list items.</param>
+    /// <param name="choice">The word in the plan.</param>
+    public bool HasChoice(string pattern, string choice) => ChoiceName(pattern, choice) is not null;
 
     /// <summary>What a result is called.</summary>
     /// <param name="path">Its path without unit.</param>
@@ -65,27 +66,7 @@ public sealed partial class Wording
     /// by part. A part that nobody has put into the language stays as it is.
     /// </summary>
     /// <param name="text">The text as the results have it, in English.</param>
-    public string Crew(string text) => Language == "en" ? text : string.Join(", ", text.Split(", ").Select(CrewPart));
-
-    /// <summary>True when every part of a text that a crew reads is known in the language chosen.</summary>
-    /// <param name="text">The text as the results have it, in English.</param>
-    public bool KnowsCrew(string text) => text.Split(", ").All(part => chosen.ContainsKey(CrewKey(part, [])));
-
-    private string CrewPart(string part)
-    {
-        List<object> numbers = [];
-        return chosen.TryGetValue(CrewKey(part, numbers), out string? known) ? string.Format(CultureInfo.InvariantCulture, known, [.. numbers]) : part;
-    }
-
-    // The part with a place for each number in it: "bow 3" is crew.bow {0}.
-    private static string CrewKey(string part, List<object> numbers) => "crew." + Numbers().Replace(part, match =>
-    {
-        numbers.Add(match.Value);
-        return string.Create(CultureInfo.InvariantCulture, $"{{{numbers.Count - 1}}}");
-    });
-
-    [GeneratedRegex("""\d+(?:['"/\-\d ]*[\d'"])?(?: mm)?""")]
-    private static partial Regex Numbers();
+    public string Crew(string text) => CrewWords.Of(Language).Say(text);
 
     /// <summary>Chooses a language.</summary>
     /// <param name="code">Its code; English when there is no such language.</param>
@@ -105,6 +86,13 @@ public sealed partial class Wording
         using JsonDocument words = JsonDocument.Parse(file, new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
         return words.RootElement.EnumerateObject().ToImmutableDictionary(word => word.Name, word => word.Value.GetString() ?? "");
     }
+
+    private static string NameOf(string pattern) => pattern[(pattern.LastIndexOf('.') + 1)..].Replace("[]", "", StringComparison.Ordinal);
+
+    private string? FieldName(string pattern) => Known("field." + pattern) ?? Known("field." + NameOf(pattern));
+
+    private string? ChoiceName(string pattern, string choice) =>
+        Known($"choice.{pattern}.{choice}") ?? Known($"choice.{NameOf(pattern)}.{choice}") ?? Known("choice." + choice);
 
     private string? Known(string key) => chosen.GetValueOrDefault(key) ?? English.GetValueOrDefault(key);
 

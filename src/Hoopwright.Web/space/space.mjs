@@ -1,12 +1,13 @@
 // The tunnel in space: tubes, boards, film. x across, y along, z up, metres.
 import {
   AmbientLight, BoxGeometry, BufferGeometry, CurvePath, CylinderGeometry, DirectionalLight, DoubleSide, Float32BufferAttribute,
-  GridHelper, Group, LineCurve3, Mesh, MeshLambertMaterial, PerspectiveCamera, Scene, TubeGeometry, Vector3, WebGLRenderer,
+  GridHelper, Group, LineCurve3, Mesh, MeshLambertMaterial, Path, PerspectiveCamera, Scene, Shape, ShapeGeometry, TubeGeometry, Vector3, WebGLRenderer,
 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 
 const views = new WeakMap();
 const steel = new MeshLambertMaterial({ color: 0x8b9795 }), wood = new MeshLambertMaterial({ color: 0xa9743d }), earth = new MeshLambertMaterial({ color: 0x5d4a3a });
+const moved = new MeshLambertMaterial({ color: 0xa3301f });
 const film = new MeshLambertMaterial({ color: 0x8fc0d8, transparent: true, opacity: .28, side: DoubleSide, depthWrite: false });
 
 export function show(host, text) {
@@ -78,12 +79,10 @@ const point = ([x, y, z]) => new Vector3(x, z, -y);
 
 function model(tunnel) {
   const group = new Group(), { profile, bows, tubeRadius, members } = tunnel;
-  const middle = profile.map(([x, z]) => [x, z]);
-  for (const [y, base] of bows) {
-    const path = new CurvePath();
-    for (let at = 1; at < middle.length; at++) path.add(new LineCurve3(point([middle[at - 1][0], y, middle[at - 1][1] + base]), point([middle[at][0], y, middle[at][1] + base])));
-    group.add(new Mesh(new TubeGeometry(path, middle.length * 2, tubeRadius, 8), steel));
-  }
+  for (const [y, base] of bows) group.add(tube(profile, y, base, tubeRadius, steel));
+  // How one bow moves under the worst loads, drawn many times larger.
+  if (tunnel.moved) group.add(tube(tunnel.moved.points, ...bows[tunnel.moved.bow - 1], tubeRadius, moved));
+  for (const end of tunnel.ends) group.add(wall(profile, end));
   for (const member of members) group.add(stick(member));
   group.add(new Mesh(skin(profile, bows), film));
   const [wide, long] = [profile.at(-1)[0], bows.at(-1)[0]];
@@ -91,6 +90,26 @@ function model(tunnel) {
   ground.position.set(wide / 2, -.01, -long / 2);
   group.add(ground);
   return group;
+}
+
+function tube(line, y, base, radius, material) {
+  const path = new CurvePath();
+  for (let at = 1; at < line.length; at++) path.add(new LineCurve3(point([line[at - 1][0], y, line[at - 1][1] + base]), point([line[at][0], y, line[at][1] + base])));
+  return new Mesh(new TubeGeometry(path, line.length * 2, radius, 8), material);
+}
+
+// The film of an end, with its doors left open.
+function wall(profile, { y, base, doors }) {
+  const shape = new Shape();
+  profile.forEach(([x, z], at) => at ? shape.lineTo(x, z) : shape.moveTo(x, z));
+  for (const [left, right, top] of doors) {
+    const door = new Path();
+    door.moveTo(left, .01); door.lineTo(left, top); door.lineTo(right, top); door.lineTo(right, .01);
+    shape.holes.push(door);
+  }
+  const mesh = new Mesh(new ShapeGeometry(shape), film);
+  mesh.position.set(0, base, -y);
+  return mesh;
 }
 
 function stick({ role, a, b, across, deep, round }) {

@@ -37,6 +37,9 @@ internal sealed class CutRooms
     /// <summary>The room of a saw cut.</summary>
     public Length Kerf { get; }
 
+    /// <summary>What the room of a piece depends on besides the stock, in one number.</summary>
+    public int Key => ((int)grid * 2) + (toTheHair ? 1 : 0);
+
     /// <summary>The sixteenth of an inch at or below a length: where joints of runs are put, whichever tape they are read on.</summary>
     public static Length Sixteenth(Length length) => TapeText.RoundDownForLimit(length, UnitSystem.UsCustomary);
 

@@ -35,17 +35,14 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, CutRooms room
     /// <summary>Searches.</summary>
     /// <param name="single">Exact lengths of the pieces that are not joined.</param>
     /// <param name="runs">For each run its ways of joining; at least one each.</param>
-    public CutChoice Best(ImmutableArray<Length> single, ImmutableArray<ImmutableArray<JointLayout>> runs)
+    /// <param name="runsKey">What the runs are, exactly, so that their ways need not be listed twice; null to list them anyway.</param>
+    public CutChoice Best(ImmutableArray<Length> single, ImmutableArray<ImmutableArray<JointLayout>> runs, string? runsKey = null)
     {
-        ImmutableArray<RunKind> kinds = KindsOf(runs);
-        (List<Way> ways, bool whole) = Ways(kinds);
+        (ImmutableArray<RunKind> kinds, List<Way> ways, bool whole) = memory is null || runsKey is null ? Listed(runs) : memory.Kept(WaysKey(runsKey), () => Listed(runs));
         double singleBound = single.Sum(WorthOf);
         double onHandWorth = offers.Where(offer => offer.OnHand).Sum(offer => (offer.Limit ?? 0) * dearestPerM * (offer.Length - trim + rooms.Kerf).Metres);
-        List<(Way Way, double Bound)> ordered =
-        [
-            .. ways.Select(way => (way, Math.Max(0, singleBound + way.Bound - onHandWorth)))
-                .OrderBy(way => way.Item2).ThenBy(way => way.way.Pieces),
-        ];
+        // By their bounds, the least first; a sum of doubles may be a hair off, which the safe bound below allows for.
+        IEnumerable<(Way Way, double Bound)> ordered = ways.Select(way => (way, Math.Max(0, singleBound + way.Bound - onHandWorth)));
 
         // The effort is for the whole search: half of it to compare the ways, the rest for the one chosen.
         // Under the work of one job there is nothing to compare ways with: the one of the least bound is taken.
@@ -120,6 +117,22 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, CutRooms room
                 [.. group.First().layouts.OrderBy(Bound).ThenBy(layout => layout.Pieces.Length)], [.. group.Select(item => item.run)])),
     ];
 
+    private AllWays Listed(ImmutableArray<ImmutableArray<JointLayout>> runs)
+    {
+        ImmutableArray<RunKind> kinds = KindsOf(runs);
+        (List<Way> ways, bool whole) = Ways(kinds);
+        return new AllWays(kinds, [.. ways.OrderBy(way => way.Bound).ThenBy(way => way.Pieces)], whole);
+    }
+
+    // What the list of ways depends on besides the runs.
+    private string WaysKey(string runsKey)
+    {
+        ExactKey key = new();
+        key.Add(trim).Add(rooms.Kerf).Add(rooms.Key);
+        foreach (StockOffer offer in offers) key.Add(offer.Length).Add((double)offer.CostInPlan.Amount).Add(offer.OnHand ? 1 : 0).Add(offer.Limit ?? -1);
+        return key + runsKey;
+    }
+
     private (List<Way> Ways, bool Whole) Ways(ImmutableArray<RunKind> kinds)
     {
         foreach (int kept in LayoutsKept)
@@ -176,6 +189,12 @@ internal sealed class CutSearch(ImmutableArray<StockOffer> offers, CutRooms room
         }
         return [.. dealt];
     }
+
+    /// <summary>Everything there is to choose from in joining the runs.</summary>
+    /// <param name="Kinds">The runs by kind.</param>
+    /// <param name="Ways">The ways of joining them all, those of the least bound first, then those of the fewest pieces.</param>
+    /// <param name="Whole">False when some ways were left out because there are too many.</param>
+    private sealed record AllWays(ImmutableArray<RunKind> Kinds, List<Way> Ways, bool Whole);
 
     /// <summary>Alike runs.</summary>
     /// <param name="Layouts">Their ways of joining, the cheapest by bound first.</param>

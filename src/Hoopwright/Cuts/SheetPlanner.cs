@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using System.Text;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
+using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
@@ -54,11 +57,13 @@ internal sealed class SheetPlanner(
             [.. stock.Where(offer => offer.Limit is null or > 0).Select(offer => offer.Length - saw.Trim).Where(length => length > Length.Zero).Distinct().OrderDescending()];
         var layouts = ImmutableArray.CreateBuilder<ImmutableArray<JointLayout>>(runs.Length);
         // Purlins are alike, and so are the two baseboards: their joints may stand in the same places.
-        List<(PieceNeed Piece, ImmutableArray<JointLayout> Layouts)> known = [];
+        List<(PieceNeed Piece, string Key, ImmutableArray<JointLayout> Layouts)> known = [];
+        StringBuilder runsKey = new();
         foreach (CutNeed run in runs)
         {
-            ImmutableArray<JointLayout> own = known.Find(each => AreJoinedAlike(each.Piece, run.Piece)).Layouts;
-            if (own.IsDefault) known.Add((run.Piece, own = JointLayouts.Of(run.Piece, run.Piece.Joining!, usable)));
+            (PieceNeed? alike, string key, ImmutableArray<JointLayout> own) = known.Find(each => AreJoinedAlike(each.Piece, run.Piece));
+            if (alike is null) known.Add((run.Piece, key = KeyOf(run.Piece, usable), own = LayoutsOf(run.Piece, key, usable)));
+            runsKey.Append(key).Append('|');
             if (own.IsEmpty)
             {
                 own = [JointLayouts.Regardless(run.Piece, usable[0])];
@@ -77,7 +82,20 @@ internal sealed class SheetPlanner(
         return choice.Rooms.Overfills(choice.Plan, stock) ? With(toTheHair: true) : choice;
 
         CutChoice With(bool toTheHair) =>
-            new CutSearch(stock, new CutRooms(exact.Concat(ways.SelectMany(own => own).SelectMany(layout => layout.Pieces)), stock, saw.Kerf, saw.Trim, toTheHair), saw.Trim, effort, memory).Best(exact, ways);
+            new CutSearch(stock, new CutRooms(exact.Concat(ways.SelectMany(own => own).SelectMany(layout => layout.Pieces)), stock, saw.Kerf, saw.Trim, toTheHair), saw.Trim, effort, memory).Best(exact, ways, runsKey.ToString());
+    }
+
+    private ImmutableArray<JointLayout> LayoutsOf(PieceNeed run, string key, ImmutableArray<Length> usable) =>
+        memory is null ? JointLayouts.Of(run, run.Joining!, usable) : ImmutableCollectionsMarshal.AsImmutableArray(memory.Kept(key, () => JointLayouts.Of(run, run.Joining!, usable).ToArray()));
+
+    // All that the ways of joining a run depend on.
+    private static string KeyOf(PieceNeed run, ImmutableArray<Length> usable)
+    {
+        ExactKey key = new();
+        key.Add(run.Exact).Add(run.Joining!.ShortestPiece).Add(run.Joining.NoJoints.Length);
+        foreach (NoJoint stretch in run.Joining.NoJoints) key.Add(stretch.From).Add(stretch.To);
+        foreach (Length length in usable) key.Add(length);
+        return key.ToString();
     }
 
     private static bool AreJoinedAlike(PieceNeed one, PieceNeed other) => JointLayout.GrainsOf(one.Exact) == JointLayout.GrainsOf(other.Exact)

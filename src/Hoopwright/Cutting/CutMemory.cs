@@ -12,6 +12,8 @@ public sealed class CutMemory(int most = 400)
 {
     private readonly Dictionary<string, CutPlan> plans = new(StringComparer.Ordinal);
     private readonly Queue<string> order = new();
+    private readonly Dictionary<string, object> ways = new(StringComparer.Ordinal);
+    private readonly Queue<string> wayOrder = new();
 
     /// <summary>The plan of a job: remembered, or worked out and remembered.</summary>
     /// <param name="job">The job.</param>
@@ -25,6 +27,20 @@ public sealed class CutMemory(int most = 400)
         plans.Add(key, plan);
         order.Enqueue(key);
         return plan;
+    }
+
+    /// <summary>What was worked out before a job could be put: remembered, or worked out and remembered.</summary>
+    /// <param name="key">Everything that it depends on, exactly.</param>
+    /// <param name="work">How to work it out.</param>
+    internal T Kept<T>(string key, Func<T> work)
+        where T : class
+    {
+        if (ways.TryGetValue(key, out object? known)) return (T)known;
+        T made = work();
+        if (wayOrder.Count >= most) ways.Remove(wayOrder.Dequeue());
+        ways.Add(key, made);
+        wayOrder.Enqueue(key);
+        return made;
     }
 
     // Every number that the plan depends on, exactly.

@@ -14,9 +14,12 @@ internal static class GroundPlanner
         TubeSection tube = draft.Tube("ground.postTube", ground.PostTube, LayoutDefaults.PostTube(draft.BowTube.Outside), LayoutDefaults.BowWall);
         if (tube.Outside - (tube.Wall * 2) < draft.BowTube.Outside && draft.BowTube.Outside - (draft.BowTube.Wall * 2) < tube.Outside)
         {
+            Length inside = draft.BowTube.Outside - (draft.BowTube.Wall * 2);
+            string over = $"an inside width over {TapeText.OfThickness(draft.BowTube.Outside, draft.Answers.Units)}";
+            // A tube without a hole, which is an error of its own, takes nothing in.
             draft.Warn("ground.post.tube-fit", "ground.postTube.outside",
-                "The leg of the bow neither fits into this post nor over it.", draft.Tape(tube.Outside),
-                $"an inside width over {draft.Tape(draft.BowTube.Outside)}, or an outside width under {draft.Tape(draft.BowTube.Outside - (draft.BowTube.Wall * 2))}");
+                "The leg of the bow neither fits into this post nor over it.", TapeText.OfThickness(tube.Outside, draft.Answers.Units),
+                inside > Length.Zero ? $"{over}, or an outside width under {TapeText.OfThickness(inside, draft.Answers.Units)}" : over);
         }
 
         Length embedment = draft.Answers.Take("ground.postEmbedment", LayoutDefaults.PostEmbedment, ground.PostEmbedment);

@@ -12,15 +12,22 @@ namespace Hoopwright.Packets;
 internal sealed class ResultWriter : IDisposable
 {
     private readonly Utf8JsonWriter json;
+    private bool firstOnly;
 
-    public ResultWriter(Stream stream, UnitSystem units)
+    /// <param name="stream">Where to.</param>
+    /// <param name="units">Units of the texts.</param>
+    /// <param name="brief">True for one line, and for the first entry alone of each list until <see cref="WithWholeLists"/>.</param>
+    public ResultWriter(Stream stream, UnitSystem units, bool brief = false)
     {
-        Units = units;
-        json = new Utf8JsonWriter(stream, PlanWriter.Indented);
+        (Units, firstOnly) = (units, brief);
+        json = new Utf8JsonWriter(stream, brief ? PlanWriter.Compact : PlanWriter.Indented);
     }
 
     /// <summary>Units of what people read.</summary>
     public UnitSystem Units { get; }
+
+    /// <summary>From here on lists are written whole.</summary>
+    public void WithWholeLists() => firstOnly = false;
 
     public void Group(string name, Action fields)
     {
@@ -44,6 +51,7 @@ internal sealed class ResultWriter : IDisposable
             json.WriteStartObject();
             fields(item);
             json.WriteEndObject();
+            if (firstOnly) break;
         }
         json.WriteEndArray();
     }

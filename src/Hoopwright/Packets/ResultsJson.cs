@@ -8,16 +8,19 @@ public static class ResultsJson
 {
     /// <summary>The results; without a tunnel only rules and diagnostics.</summary>
     /// <param name="planned">What was worked out.</param>
-    /// <param name="withMembers">False leaves the list of members out, which is long.</param>
-    public static byte[] Write(PlannedTunnel planned, bool withMembers = true)
+    /// <param name="brief">
+    /// True for someone who asks after each keystroke: all on one line, members, takeoff and cuts left out, and of each list of
+    /// parts only the first, of rules those that the plan does not give. Orders and diagnostics are whole.
+    /// </param>
+    public static byte[] Write(PlannedTunnel planned, bool brief = false)
     {
         using var stream = new MemoryStream();
-        using (var json = new ResultWriter(stream, planned.Units)) json.Whole(() => Fields(json, planned, withMembers));
+        using (var json = new ResultWriter(stream, planned.Units, brief)) json.Whole(() => Fields(json, planned, brief));
         stream.WriteByte((byte)'\n');
         return stream.ToArray();
     }
 
-    private static void Fields(ResultWriter json, PlannedTunnel planned, bool withMembers)
+    private static void Fields(ResultWriter json, PlannedTunnel planned, bool brief)
     {
         json.Text("name", planned.Plan.Name);
         json.Text("units", planned.Units == Quantities.UnitSystem.Metric ? "metric" : "us");
@@ -28,14 +31,15 @@ public static class ResultsJson
             json.Group("ground", () => TunnelResults.Ground(json, tunnel));
             json.Group("ends", () => TunnelResults.Ends(json, tunnel));
             json.Group("sides", () => TunnelResults.Sides(json, tunnel));
-            if (withMembers) TunnelResults.Members(json, tunnel);
+            if (!brief) TunnelResults.Members(json, tunnel);
         }
         if (planned.Strength is { } strength) json.Group("strength", () => StrengthResults.Strength(json, strength));
         if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film));
-        if (planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
+        if (!brief && planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
+        json.WithWholeLists();
         if (planned.Orders is { } orders && Haul.Of(planned) is { } haul) json.Group("orders", () => OrderResults.Orders(json, orders, haul));
-        if (planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
-        json.List("rules", planned.Rules, rule => Rule(json, rule));
+        if (!brief && planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
+        json.List("rules", brief ? planned.Rules.Where(rule => !rule.Given) : planned.Rules, rule => Rule(json, rule));
         json.List("assumptions", planned.Assumptions, each => Found(json, each));
         json.List("diagnostics", planned.Diagnostics.Where(each => each.Severity != Severity.Assumption), each => Found(json, each));
     }

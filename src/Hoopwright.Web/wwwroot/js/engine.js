@@ -28,10 +28,10 @@ function request(name, what, args) {
 
 export const ask = (name, what, args) => request(name, what, args);
 
-export async function downloadPacket(plan, paper, date, pdfOnly, fileName) {
-  const bytes = await request('deep', 'Packet', [plan, paper, date, pdfOnly]);
+export async function downloadPacket(plan, paper, date, what, crew, fileName) {
+  const bytes = await request('deep', 'Packet', [plan, paper, date, what, crew]);
   if (bytes.length === 0) return false;
   const { save } = await import('./page.js');
-  save(new Blob([bytes], { type: pdfOnly ? 'application/pdf' : 'application/zip' }), fileName);
+  save(new Blob([bytes], { type: what === 'zip' ? 'application/zip' : 'application/pdf' }), fileName);
   return true;
 }

@@ -77,15 +77,13 @@ export function focusField(path) {
   return true;
 }
 
-// Plan files that are dropped anywhere on the page.
-export function watchDrops(page) {
-  const hasFiles = event => [...(event.dataTransfer?.types ?? [])].includes('Files');
-  document.addEventListener('dragover', event => { if (hasFiles(event)) event.preventDefault(); });
-  document.addEventListener('drop', async event => {
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    for (const file of event.dataTransfer.files) await page.invokeMethodAsync('FileDropped', file.name, await file.text());
-  });
+// Plan files that are dropped anywhere on the page, also those that were dropped before it was up.
+export async function watchDrops(page) {
+  let last = Promise.resolve();
+  const drops = globalThis.hoopwrightDrops;
+  drops.take = file => { last = last.then(async () => page.invokeMethodAsync('FileDropped', await file.text())).catch(fault => console.error(fault)); };
+  drops.waiting.splice(0).forEach(drops.take);
+  await last;
 }
 
 export function watchNetwork(page) {

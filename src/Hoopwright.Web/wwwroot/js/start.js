@@ -7,3 +7,17 @@ try {
 } catch { /* a browser that keeps nothing still works */ }
 
 if ('serviceWorker' in navigator) navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' });
+
+// Plan files can be dropped anywhere at any time. What is dropped before the page is up waits until it asks (see page.js).
+globalThis.hoopwrightDrops = { waiting: [], take: null };
+
+const hasFiles = event => [...(event.dataTransfer?.types ?? [])].includes('Files');
+document.addEventListener('dragover', event => { if (hasFiles(event)) event.preventDefault(); });
+document.addEventListener('drop', event => {
+  if (!hasFiles(event)) return;
+  event.preventDefault();
+  for (const file of event.dataTransfer.files) {
+    if (hoopwrightDrops.take) hoopwrightDrops.take(file);
+    else hoopwrightDrops.waiting.push(file);
+  }
+});

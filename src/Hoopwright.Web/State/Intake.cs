@@ -1,0 +1,41 @@
+using Hoopwright.Web.Offline;
+using Microsoft.AspNetCore.Components;
+
+namespace Hoopwright.Web.State;
+
+/// <summary>Takes plan files in, from wherever they come: each goes on the shelf and is opened.</summary>
+/// <param name="shelf">Where plans are kept.</param>
+/// <param name="plan">The open plan.</param>
+/// <param name="way">The way to a plan's page.</param>
+public sealed class Intake(IShelf shelf, OpenPlan plan, NavigationManager way)
+{
+    /// <summary>A file was taken in, or turned away.</summary>
+    public event Action? Changed;
+
+    /// <summary>True when the last file was no plan.</summary>
+    public bool IsRefused { get; private set; }
+
+    /// <summary>Takes the text of a file in.</summary>
+    /// <param name="text">The file.</param>
+    public async Task TakeAsync(string text)
+    {
+        string? plain = PlanText.Plain(text);
+        IsRefused = plain is null;
+        if (plain is not null)
+        {
+            string id = PlanText.NewId();
+            ShelfAnswer answer = await shelf.AddAsync(id, PlanPath.TextAt(PlanText.Tree(plain), "name"), plain);
+            // A plan that cannot be kept can still be worked on: it opens all the same, and its page says so.
+            if (!answer.Ok) plan.Begin(id, plain, answer);
+            way.NavigateTo($"plan/{id}");
+        }
+        Changed?.Invoke();
+    }
+
+    /// <summary>The reader has seen that a file was turned away.</summary>
+    public void Forget()
+    {
+        IsRefused = false;
+        Changed?.Invoke();
+    }
+}
