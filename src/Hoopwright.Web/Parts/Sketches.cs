@@ -154,6 +154,12 @@ internal static class Sketches
         ["person"] = (Person, "M46 22H66M60 18L66 22L60 26"),
         ["people"] = (Person, "M12 20V36M60 20V36M12 14m-4 0a4 4 0 1 0 8 0a4 4 0 1 0 -8 0M60 14m-4 0a4 4 0 1 0 8 0a4 4 0 1 0 -8 0"),
         ["skill"] = (Person, "M52 20L58 26L68 12"),
+        ["latitude"] = ("M36 24m-20 0a20 20 0 1 0 40 0a20 20 0 1 0 -40 0", "M18 16H54M16 24H56M18 32H54"),
+        ["longitude"] = ("M36 24m-20 0a20 20 0 1 0 40 0a20 20 0 1 0 -40 0", "M28 6V42M36 4V44M44 6V42"),
+        ["warmest"] = (Heat, "M36 14V40"),
+        ["rainChance"] = ("M14 22A8 8 0 0 1 22 12A12 12 0 0 1 46 12A9 9 0 0 1 54 22Z", "M22 28L18 38M36 28L32 38M50 28L46 38"),
+        ["hours"] = ("M36 24m-18 0a18 18 0 1 0 36 0a18 18 0 1 0 -36 0", "M36 12V24L46 30"),
+        ["reserve"] = ("M36 24m-18 0a18 18 0 1 0 36 0a18 18 0 1 0 -36 0", "M36 24V10A14 14 0 0 1 50 24"),
         ["installTemperature"] = (Heat, "M36 20V40"),
         ["coldest"] = (Heat, "M36 34V40"),
         ["hottest"] = (Heat, "M36 8V40"),
@@ -178,6 +184,7 @@ internal static class Sketches
         ["orders"] = (Box, "M36 24V46"),
         ["prices"] = (Tag, Words),
         ["stock"] = (Box, "M12 16L36 24L60 16"),
+        ["coverDay"] = (Bow, Blown),
         ["siteBook"] = (Page, "M20 25H52M20 32H52"),
     }.ToImmutableDictionary();
 
