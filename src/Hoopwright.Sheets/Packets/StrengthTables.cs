@@ -148,7 +148,13 @@ internal sealed class StrengthTables
     /// <summary>Greek letters by their names: the lettering has none but µ.</summary>
     private static string Plain(string text) => Greek.Aggregate(text, (plain, letter) => plain.Replace(letter.Sign, letter.Name, StringComparison.Ordinal));
 
-    private static string Value(Coefficient coefficient) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {coefficient.Formula.Unit}".Trim();
+    private string Value(Coefficient coefficient) => (coefficient.Formula.Unit, units) switch
+    {
+        ("Pa", UnitSystem.UsCustomary) => TapeText.Of(Pressure.FromPascals(coefficient.Value.Value), units),
+        ("m", UnitSystem.UsCustomary) => TapeText.Of(Length.FromMetres(coefficient.Value.Value), units),
+        ("m/s", UnitSystem.UsCustomary) => TapeText.Of(Speed.FromMetresPerSecond(coefficient.Value.Value), units),
+        var (unit, _) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {unit}".Trim(),
+    };
 
     private static string Range(PressureRange range, Func<Pressure, string> write) => $"{write(range.Least)} – {write(range.Taken)} – {write(range.Most)}";
 

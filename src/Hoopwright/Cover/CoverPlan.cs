@@ -26,8 +26,10 @@ public sealed record CoverPlan
     /// <summary>Ropes that pull the roof film over.</summary>
     public required PullingRopes Ropes { get; init; }
 
-    /// <summary>How tight the roof film is pulled.</summary>
-    public required PullPlan Pull { get; init; }
+    /// <summary>How tight the roof film is pulled; worked out when it is first asked for.</summary>
+    public PullPlan Pull => LazyPull?.Value ?? throw new InvalidOperationException("The cover was not planned.");
+
+    internal Lazy<PullPlan>? LazyPull { get; init; }
 
     /// <summary>Length of tape that covers sharp points and the bows.</summary>
     public required Length BowTape { get; init; }

@@ -19,7 +19,7 @@ public static class CoverPlanner
         ImmutableArray<CoverPiece> pieces = new FilmPieces(tunnel, rules).All();
         ImmutableArray<FasteningRun> runs = new FasteningRuns(tunnel, rules).All();
         PullingRopes ropes = Ropes(pieces[0], rules);
-        (PullPlan pull, ImmutableArray<Diagnostic> ofPull) = new PullPlanner(tunnel, ropes, answers).Plan();
+        var pull = new PullPlanner(tunnel, ropes, answers);
         var plan = new CoverPlan
         {
             Pieces = pieces,
@@ -28,10 +28,10 @@ public static class CoverPlanner
             Thickness = rules.Thickness,
             TemporaryWires = TemporaryWires(runs, rules),
             Ropes = ropes,
-            Pull = pull,
+            LazyPull = new Lazy<PullPlan>(pull.Plan),
             BowTape = (tunnel.RoofArc() * tunnel.Stations.Length) + (rules.TapePerPoint * SharpPoints(tunnel)),
         };
-        return new CoverOutcome(plan, [.. Check(tunnel, rules), .. ofPull]);
+        return new CoverOutcome(plan, [.. Check(tunnel, rules), .. pull.Found()]);
     }
 
     /// <summary>Only end film that waits for the roof to go over it is held for the time being.</summary>

@@ -12,7 +12,7 @@ namespace Hoopwright.Layout;
 /// <param name="FromFoot">Over the outside of the bow, from the ground line of its side to the place above its middle; of the left side at the ridge.</param>
 public sealed record PurlinCrossing(string MemberId, Length Across, Length Up, Length FromRidge, Length FromFoot)
 {
-    private const int Steps = 400, Narrowings = 60;
+    private const int Steps = 40, Narrowings = 60;
 
     /// <summary>Every purlin, ridge first.</summary>
     public static ImmutableArray<PurlinCrossing> Of(Tunnel tunnel) =>

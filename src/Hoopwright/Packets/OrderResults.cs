@@ -11,7 +11,7 @@ namespace Hoopwright.Packets;
 /// <summary>Writes cover, takeoff, orders and cuts.</summary>
 internal static class OrderResults
 {
-    public static void Cover(ResultWriter json, CoverPlan cover, FilmCutPlan film)
+    public static void Cover(ResultWriter json, CoverPlan cover, FilmCutPlan film, bool brief)
     {
         json.Thickness("thickness", cover.Thickness);
         json.Text("order", TunnelResults.Word(cover.Order));
@@ -46,7 +46,7 @@ internal static class OrderResults
             json.Names("pieces", run.PieceIds);
             json.Names("members", run.OnMemberIds);
         });
-        json.Group("pull", () => Pull(json, cover.Pull));
+        if (!brief) json.Group("pull", () => Pull(json, cover.Pull));
         json.Group("film", () => Film(json, film));
     }
 

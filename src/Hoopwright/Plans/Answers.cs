@@ -78,9 +78,7 @@ public sealed class Answers(UnitSystem units)
     private void Note<T>(string path, Usual<T> usual, string text, bool given)
         where T : notnull
     {
-        // What the usual value means may not be what another value means: of one that is given its field says it.
-        string says = given ? PlanFormats.Plan.SentenceAt(path) ?? usual.Says : usual.Says;
-        if (used.TryAdd(path, new RuleUsed(path, says, text, given, usual.Matters, usual.Source))) order.Add(path);
+        if (used.TryAdd(path, new RuleUsed(path, usual.Says, text, given, usual.Matters, usual.Source))) order.Add(path);
     }
 
     private string Show<T>(T value)

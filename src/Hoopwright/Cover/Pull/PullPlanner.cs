@@ -51,29 +51,25 @@ internal sealed class PullPlanner
     /// <summary>People whom it takes at least: someone at each end and one at the middle.</summary>
     internal const int LeastHands = 3;
 
-    /// <summary>The plan, and what is to be said of the day.</summary>
-    public (PullPlan Plan, ImmutableArray<Diagnostic> Found) Plan()
+    private double BestK => ((coldestK + hottestK) / 2) + ((coldStrain - hotSlack) / (2 * FilmSheet.PerK));
+
+    private bool HasRoom => coldStrain + hotSlack >= FilmSheet.PerK * (hottestK - coldestK);
+
+    /// <summary>How tight to pull, by temperature.</summary>
+    public PullPlan Plan() => new()
     {
-        double bestK = ((coldestK + hottestK) / 2) + ((coldStrain - hotSlack) / (2 * FilmSheet.PerK));
-        PullRow planned = Row(install.Kelvins);
-        bool hasRoom = coldStrain + hotSlack >= FilmSheet.PerK * (hottestK - coldestK);
-        return (
-            new PullPlan
-            {
-                Coldest = Temperature.FromKelvins(coldestK),
-                Hottest = Temperature.FromKelvins(hottestK),
-                ColdLimit = Ratio.FromValue(coldStrain),
-                HotLimit = Ratio.FromValue(hotSlack),
-                Best = Temperature.FromKelvins(bestK),
-                HasRoom = hasRoom,
-                GaugePush = Gauge,
-                OneHand = OneHand,
-                Hands = hands,
-                Planned = planned,
-                Rows = [.. Temperatures().Select(each => Row(each.Kelvins))],
-            },
-            Found(planned, hasRoom, bestK));
-    }
+        Coldest = Temperature.FromKelvins(coldestK),
+        Hottest = Temperature.FromKelvins(hottestK),
+        ColdLimit = Ratio.FromValue(coldStrain),
+        HotLimit = Ratio.FromValue(hotSlack),
+        Best = Temperature.FromKelvins(BestK),
+        HasRoom = HasRoom,
+        GaugePush = Gauge,
+        OneHand = OneHand,
+        Hands = hands,
+        Planned = Row(install.Kelvins),
+        Rows = [.. Temperatures().Select(each => Row(each.Kelvins))],
+    };
 
     private IEnumerable<Temperature> Temperatures() => tunnel.Units switch
     {
@@ -81,7 +77,7 @@ internal sealed class PullPlanner
         UnitSystem.Metric => Enumerable.Range(-2, 13).Select(five => Temperature.FromCelsius(5 * five)),
     };
 
-    private PullRow Row(double filmK)
+    private (double Least, double Most, double Target, PullAdvice Advice) Aim(double filmK)
     {
         double least = (FilmSheet.PerK * (hottestK - filmK)) - hotSlack, most = coldStrain - (FilmSheet.PerK * (filmK - coldestK));
         double byHand = handStrainPerPa / FilmSheet.YoungPa(filmK);
@@ -91,6 +87,12 @@ internal sealed class PullPlanner
             : target > SnugStrain ? PullAdvice.PastSnug
             : target < -SnugStrain ? PullAdvice.Loose
             : PullAdvice.Snug;
+        return (least, most, target, advice);
+    }
+
+    private PullRow Row(double filmK)
+    {
+        (double least, double most, double target, PullAdvice advice) = Aim(filmK);
         double hot = FilmSheet.StrainAt(hottestK, target, filmK), cold = FilmSheet.StrainAt(coldestK, target, filmK);
         double coldPull = FilmSheet.PullNPerM(cold, coldestK, thicknessM);
         return new PullRow
@@ -118,15 +120,22 @@ internal sealed class PullPlanner
     private static double AirInSunK(double filmK)
     {
         double airK = filmK;
-        for (int step = 0; step < 40; step++) airK += filmK - FilmWarmth.FilmK(airK, airK, FilmWarmth.FullSunWPerM2, FilmWarmth.ClearSkyK(airK), 0);
+        for (int step = 0; step < 40; step++)
+        {
+            double off = filmK - FilmWarmth.FilmK(airK, airK, FilmWarmth.FullSunWPerM2, FilmWarmth.ClearSkyK(airK), 0);
+            airK += off;
+            if (Math.Abs(off) < 1e-9) break;
+        }
         return airK;
     }
 
-    private ImmutableArray<Diagnostic> Found(PullRow planned, bool hasRoom, double bestK)
+    /// <summary>What is to be said of the year and of the planned day.</summary>
+    public ImmutableArray<Diagnostic> Found()
     {
-        string best = TapeText.Of(Temperature.FromKelvins(bestK), tunnel.Units);
+        string best = TapeText.Of(Temperature.FromKelvins(BestK), tunnel.Units);
+        PullAdvice advice = Aim(install.Kelvins).Advice;
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        if (!hasRoom)
+        if (!HasRoom)
         {
             found.Add(new Diagnostic("cover.pull.no-room", Severity.Warning, "loads.coldest",
                 "Between the coldest and the hottest film no pull keeps both limits: it will stretch for good in the cold, or hang and flap in the heat.",
@@ -134,12 +143,12 @@ internal sealed class PullPlanner
                 "sides that let the film be pulled again in the first warm weeks, ropes over it, closer bows"));
         }
         string near = $"a day near {best}";
-        if (planned.Advice == PullAdvice.TooCold)
+        if (advice == PullAdvice.TooCold)
         {
             found.Add(new Diagnostic("cover.pull.too-cold", Severity.Warning, "loads.installTemperature",
                 "So cold, film cannot be pulled by hand as tight as it must be: it hangs and flaps on the hottest day.", TapeText.Of(install, tunnel.Units), near));
         }
-        if (planned.Advice == PullAdvice.TooHot)
+        if (advice == PullAdvice.TooHot)
         {
             found.Add(new Diagnostic("cover.pull.too-hot", Severity.Warning, "loads.installTemperature",
                 "So hot, film would have to be left hanging further than it can be laid evenly, or it is too tight on the coldest day.", TapeText.Of(install, tunnel.Units), near));

@@ -16,7 +16,7 @@ internal static class FilmSheet
     /// <summary>How fast film stiffens as it cools, 1/K: E twice as high some 35 K colder.</summary>
     internal const double StiffeningPerK = 0.02;
 
-    private const int Halvings = 100;
+    private const int Halvings = 60;
 
     internal static readonly Formula Stiffening = new("E", "E₂₃·exp(-0.02·(T - 23 °C)), low-density polyethylene", "Pa", Citation.FromMemory);
 

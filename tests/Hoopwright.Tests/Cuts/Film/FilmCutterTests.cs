@@ -350,8 +350,6 @@ public sealed class FilmCutterTests
         Runs = [],
         Order = CoverOrder.EndsFirst,
         Thickness = Length.FromInches(0.006),
-        // Cutting asks nothing of how tight it is pulled.
-        Pull = null!,
         TemporaryWires = 0,
         Ropes = new PullingRopes(0, Length.Zero, []),
         BowTape = Length.Zero,
