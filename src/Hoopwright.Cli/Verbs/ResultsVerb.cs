@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -30,14 +31,14 @@ internal static class ResultsVerb
                 terminal.Out.Write(Encoding.UTF8.GetString(results));
                 return ExitCode.Done;
             }
-            JsonNode whole = JsonNode.Parse(results)!;
-            if (At(whole, path) is { } part)
+            using JsonDocument whole = JsonDocument.Parse(results);
+            if (ResultPath.Find(whole.RootElement, path) is { ValueKind: not JsonValueKind.Null } part)
             {
-                terminal.Out.WriteLine(part.ToJsonString(JsonText.Indented));
+                terminal.Out.WriteLine(JsonSerializer.SerializeToNode(part)!.ToJsonString(JsonText.Indented));
                 return ExitCode.Done;
             }
             // A number may be asked for as 'explain' takes it, without the unit at the end of its name.
-            if (NamedAlike(whole, path) is { Count: > 0 } alike)
+            if (NamedAlike(whole.RootElement, path) is { Count: > 0 } alike)
             {
                 terminal.Out.WriteLine(alike.ToJsonString(JsonText.Indented));
                 return ExitCode.Done;
@@ -49,27 +50,12 @@ internal static class ResultsVerb
         return command;
     }
 
-    private static JsonNode? At(JsonNode whole, string path)
-    {
-        JsonNode? part = whole;
-        foreach (string step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
-        {
-            part = part switch
-            {
-                JsonObject group => group[step],
-                JsonArray list when int.TryParse(step.Trim('[', ']'), out int index) && index >= 0 && index < list.Count => list[index],
-                _ => null,
-            };
-        }
-        return part;
-    }
-
-    private static JsonObject NamedAlike(JsonNode whole, string path)
+    private static JsonObject NamedAlike(JsonElement whole, string path)
     {
         int dot = path.LastIndexOf('.');
         var alike = new JsonObject();
-        if ((dot < 0 ? whole : At(whole, path[..dot])) is not JsonObject group) return alike;
-        foreach ((string name, JsonNode? value) in group.Where(field => Explainer.IsNamed(field.Key, path[(dot + 1)..]))) alike[name] = value?.DeepClone();
+        if ((dot < 0 ? whole : ResultPath.Find(whole, path[..dot])) is not { ValueKind: JsonValueKind.Object } group) return alike;
+        foreach (JsonProperty field in group.EnumerateObject().Where(field => Explainer.IsNamed(field.Name, path[(dot + 1)..]))) alike[field.Name] = JsonSerializer.SerializeToNode(field.Value);
         return alike;
     }
 }

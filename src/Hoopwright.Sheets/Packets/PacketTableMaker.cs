@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
@@ -23,6 +24,9 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     public static string NameOf(CutSheet sheet, CrewWords words) => sheet.Size.Length == 0 ? words.Say(sheet.Item) : $"{words.Say(sheet.Item)} {words.Say(sheet.Size)}";
 
     private string Say(string text) => words.Say(text);
+
+    // Titles of publications, in the order in which the rules name them.
+    private readonly ImmutableArray<string> published = [.. planned.Rules.Select(rule => rule.From).Where(IsPublished).Select(source => source.Title).Distinct()];
 
     private string Tape(Length length) => TapeText.Of(length, planned.Units);
 
@@ -162,24 +166,21 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     public Table Rules() => new("rules", "Every rule that was used, and every value that has a usual one",
         [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],
-        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, rule.Given ? "the plan" : From(rule.Source)))]);
+        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, From(rule.From)))]);
 
     public Table Sources() => new("sources", "Published sources of these rules and values",
         [new("No.", 1), new("Source", 12)],
-        [.. Published().Select((title, index) => TableRow.Of(SourceNumber(index), title))]);
-
-    /// <summary>Titles of publications, in the order in which the rules name them.</summary>
-    private IEnumerable<string> Published() => planned.Rules.Where(rule => !rule.Given && IsPublished(rule.Source)).Select(rule => rule.Source.Title).Distinct();
+        [.. published.Select((title, index) => TableRow.Of(SourceNumber(index), title))]);
 
     private string From(Citation source)
     {
         if (!IsPublished(source)) return source.ToString();
-        string number = SourceNumber(Published().ToList().IndexOf(source.Title)), mark = source.Standing == Standing.FromMemory ? "from memory" : "";
+        string number = SourceNumber(published.IndexOf(source.Title)), mark = source.Standing == Standing.FromMemory ? "from memory" : "";
         return string.Join(", ", new[] { $"{number} {source.Place}".TrimEnd(), mark }.Where(part => part.Length > 0));
     }
 
     private static bool IsPublished(Citation source) =>
-        source.Title != Citation.CommonPractice.Title && source.Title != Citation.FromMemory.Title && source.Title != Citation.Geometry.Title;
+        source != Citation.ThePlan && source.Title != Citation.CommonPractice.Title && source.Title != Citation.FromMemory.Title && source.Title != Citation.Geometry.Title;
 
     private static string SourceNumber(int index) => string.Create(CultureInfo.InvariantCulture, $"[{index + 1}]");
 

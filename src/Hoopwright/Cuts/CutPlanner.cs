@@ -35,7 +35,7 @@ public static class CutPlanner
         {
             StockOffers offers = StockOffers.Of(lines, takeoff, plan, prices, answers.Units, found);
             // A knife at a mark takes nothing away.
-            SawRules cutter = lines[0].Item == Items.PullingRope ? saw with { Kerf = Length.Zero, Trim = Length.Zero } : saw;
+            SawRules cutter = Items.IsSawn(lines[0].Item) ? saw : saw with { Kerf = Length.Zero, Trim = Length.Zero };
             sheets.Add(new SheetPlanner(lines, offers, cutter, effort, found, joints, memory).Sheet(LetterOf(sheets.Count)));
         }
         return new CutSheets(sheets.ToImmutable(), joints.List().Lines, found.ToImmutable());

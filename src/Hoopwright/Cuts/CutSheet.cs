@@ -18,7 +18,7 @@ public sealed record CutSheet
     public required string Size { get; init; }
 
     /// <summary>False for rope: it is cut with a knife at a mark, needs no saw stop, and its reel no drawing.</summary>
-    public bool IsSawn => Item != Items.PullingRope;
+    public bool IsSawn => Items.IsSawn(Item);
 
     /// <summary>Width of the saw cut.</summary>
     public required Length Kerf { get; init; }

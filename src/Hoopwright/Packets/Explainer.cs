@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
-using Hoopwright.Sources;
 
 namespace Hoopwright.Packets;
 
@@ -38,9 +37,7 @@ public sealed partial class Explainer : IDisposable
                 [.. rules.Where(rule => working.Rules.Any(wanted => rule.Path == wanted || rule.Path.StartsWith(wanted + ".", StringComparison.Ordinal) || Matches(wanted, rule.Path)))]);
         }
         if (rules.FirstOrDefault(rule => rule.Path == path) is not { } answer) return null;
-        return answer.Given
-            ? new Explanation(path, answer.Text, "Given in the plan. " + answer.Says, Citation.ThePlan, [], [answer])
-            : new Explanation(path, answer.Text, "Not given in the plan, so the usual value was taken. " + answer.Says, answer.Source, [], [answer]);
+        return new Explanation(path, answer.Text, (answer.Given ? "Given in the plan. " : "Not given in the plan, so the usual value was taken. ") + answer.Says, answer.From, [], [answer]);
     }
 
     /// <summary>Every path that has a number, without unit endings, in the order of the results.</summary>

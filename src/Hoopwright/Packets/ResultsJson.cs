@@ -51,7 +51,7 @@ public static class ResultsJson
         json.Text("says", rule.Says);
         json.Flag("given", rule.Given);
         json.Flag("assumption", rule.IsAssumption);
-        json.Text("source", rule.Given ? "the plan" : rule.Source.ToString());
+        json.Text("source", rule.From.ToString());
     }
 
     private static void Found(ResultWriter json, Diagnostic found)

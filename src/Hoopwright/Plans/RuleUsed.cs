@@ -17,6 +17,9 @@ public sealed record RuleUsed(string Path, string UsualSays, string Text, bool G
     /// </summary>
     public string Says => Given ? PlanFormats.Plan.SentenceAt(Path) ?? UsualSays : UsualSays;
 
+    /// <summary>Where the value comes from: the plan, or the source of the usual one.</summary>
+    public Citation From => Given ? Citation.ThePlan : Source;
+
     /// <summary>True when this stands among the assumptions to confirm.</summary>
     public bool IsAssumption => !Given && Matters;
 }

@@ -59,4 +59,7 @@ internal static class Items
     internal const string CurtainWinch = "curtain winch";
     internal const string CurtainCord = "curtain cord";
     internal const string Pulley = "pulley";
+
+    /// <summary>False for what is cut with a knife at a mark: it loses nothing to a saw and needs no saw stop.</summary>
+    internal static bool IsSawn(string item) => item != PullingRope;
 }
