@@ -39,6 +39,17 @@ public sealed class WeatherTests : IDisposable
     }
 
     [Fact]
+    public void Charts_are_drawings_of_what_there_is_data_for()
+    {
+        string charts = Path.Combine(folder, "charts");
+        Assert.Equal(ExitCode.Done, Run("weather", Forecast, "--charts", charts).Code);
+        Assert.Equal(["covering-hours.svg"], Directory.GetFiles(charts).Select(Path.GetFileName));
+        Assert.Equal(ExitCode.Done, Run("days", Example, "--weather", Forecast, "--charts", charts, "--json").Code);
+        Assert.Equal(["covering-hours.svg", "film-pull.svg"], Directory.GetFiles(charts).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.All(Directory.GetFiles(charts), file => Assert.Equal("svg", System.Xml.Linq.XDocument.Load(file).Root!.Name.LocalName));
+    }
+
+    [Fact]
     public void A_broken_file_a_missing_one_and_wrong_usage_are_told_apart()
     {
         string empty = Path.Combine(folder, "empty.epw");

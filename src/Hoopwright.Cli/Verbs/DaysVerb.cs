@@ -15,6 +15,7 @@ internal static class DaysVerb
         var plan = new PlanInput();
         var weather = new Option<string>("--weather") { Description = "A weather or forecast file; - reads standard input.", Required = true, HelpName = "FILE" };
         var input = new WeatherInput();
+        var charts = new ChartFiles();
         var command = new Command("days", """
             Says when the roof film of this tunnel can be pulled: calm, mild, dry and by daylight for as long as this crew needs for this
             sheet. Of a forecast the best ten stretches of the next seven days, of a year the odds by month; and what relaxing each
@@ -22,14 +23,14 @@ internal static class DaysVerb
 
             Examples:
               hoopwright days examples/gothic-26ft.json --weather examples/forecast-invented.json
-              hoopwright days my-tunnel.json --weather my-station.epw
+              hoopwright days my-tunnel.json --weather my-station.epw --charts charts
               hoopwright days my-tunnel.json --weather forecast.json --from 2026-04-20 --json
-            """) { plan.File, weather, input.From, input.Clock, plan.Json };
-        command.SetAction(parsed => Run(plan, parsed, input, parsed.GetRequiredValue(weather), terminal));
+            """) { plan.File, weather, input.From, input.Clock, charts.Folder, plan.Json };
+        command.SetAction(parsed => Run(plan, parsed, input, parsed.GetRequiredValue(weather), charts, terminal));
         return command;
     }
 
-    private static int Run(PlanInput plan, ParseResult parsed, WeatherInput input, string weather, Terminal terminal)
+    private static int Run(PlanInput plan, ParseResult parsed, WeatherInput input, string weather, ChartFiles charts, Terminal terminal)
     {
         if (weather == "-" && parsed.GetRequiredValue(plan.File) == "-")
         {
@@ -58,6 +59,7 @@ internal static class DaysVerb
             if (days?.Report is { } report) terminal.Out.Write(CoverDaySheet.Of(report, planned.Units));
             DiagnosticPrinter.Print(terminal.Messages, terminal, found, reading: null);
         }
+        charts.Write(parsed, days?.Report, read.Record, cover.Pull, planned.Plan.Name ?? "", planned.Units, terminal);
         return found.Any(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
     }
 }

@@ -14,6 +14,7 @@ internal static class WeatherVerb
     {
         var file = new Argument<string>("FILE") { Description = "An EnergyPlus weather file, a gridpoint or hourly forecast of the National Weather Service, or a table; - reads standard input." };
         var input = new WeatherInput();
+        var charts = new ChartFiles();
         var metric = new Option<bool>("--metric") { Description = "Metric units in the text." };
         var asJson = new Option<bool>("--json") { Description = "For machines: one JSON document on standard output." };
         var command = new Command("weather", """
@@ -24,13 +25,14 @@ internal static class WeatherVerb
             Examples:
               hoopwright weather examples/forecast-invented.json
               hoopwright weather my-station.epw --json > weather.json
+              hoopwright weather my-station.epw --charts charts
               hoopwright weather my-table.csv --from 2026-04-18 --metric
-            """) { file, input.From, input.Clock, metric, asJson };
-        command.SetAction(parsed => Run(input.Read(parsed, parsed.GetRequiredValue(file), terminal), input.Day(parsed), parsed.GetValue(metric) ? UnitSystem.Metric : UnitSystem.UsCustomary, parsed.GetValue(asJson), terminal));
+            """) { file, input.From, input.Clock, charts.Folder, metric, asJson };
+        command.SetAction(parsed => Run(input.Read(parsed, parsed.GetRequiredValue(file), terminal), input.Day(parsed), parsed.GetValue(metric) ? UnitSystem.Metric : UnitSystem.UsCustomary, parsed.GetValue(asJson), charts, parsed, terminal));
         return command;
     }
 
-    private static int Run(WeatherReading reading, DateOnly? from, UnitSystem units, bool asJson, Terminal terminal)
+    private static int Run(WeatherReading reading, DateOnly? from, UnitSystem units, bool asJson, ChartFiles charts, ParseResult parsed, Terminal terminal)
     {
         CoverDayOutcome? days = reading.Record is { } record ? CoverDayPlanner.Plan(record, from) : null;
         Diagnostic[] found = [.. reading.Diagnostics, .. days?.Diagnostics ?? []];
@@ -51,6 +53,7 @@ internal static class WeatherVerb
             if (days?.Report is { } report) terminal.Out.Write(CoverDaySheet.Of(report, units));
             DiagnosticPrinter.Print(terminal.Messages, terminal, found, reading: null);
         }
+        charts.Write(parsed, days?.Report, reading.Record, null, reading.Record?.Name ?? "", units, terminal);
         return found.Any(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
     }
 

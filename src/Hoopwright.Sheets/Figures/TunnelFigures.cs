@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Hoopwright.Cuts;
-using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
+using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Running;
+using Hoopwright.Sheets.Charts;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
-using Hoopwright.Strength;
 
 namespace Hoopwright.Sheets.Figures;
 
@@ -15,15 +14,12 @@ namespace Hoopwright.Sheets.Figures;
 public static class TunnelFigures
 {
     /// <summary>Set-out, bow, sides, ends, door leaves, film, cut lists and strength.</summary>
-    /// <param name="tunnel">What to draw.</param>
-    /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
-    /// <param name="cuts">Cut lists; null leaves them out.</param>
-    /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
+    /// <param name="planned">What to draw; it must have a tunnel. What was not worked out is left out.</param>
     /// <param name="sheet">Paper, names and units.</param>
     /// <param name="sideBySide">How to draw several at once; null for one after the other.</param>
-    public static ImmutableArray<TunnelFigure> Of(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet, SideBySide? sideBySide = null)
+    public static ImmutableArray<TunnelFigure> Of(PlannedTunnel planned, FigureSheet sheet, SideBySide? sideBySide = null)
     {
-        ImmutableArray<FigureOffer> offers = Offers(tunnel, film, cuts, strength, sheet);
+        ImmutableArray<FigureOffer> offers = Offers(planned, sheet);
         var drawn = new TunnelFigure[offers.Length];
         (sideBySide ?? InTurn.Run)([.. offers.Select((offer, index) => (Action)(() => drawn[index] =
             new TunnelFigure(string.Create(CultureInfo.InvariantCulture, $"{index + 1:00}-{offer.Name}"), offer.Chapter, offer.Draw())))]);
@@ -31,13 +27,13 @@ public static class TunnelFigures
     }
 
     /// <summary>The same drawings before they are drawn, for those who want to see one.</summary>
-    /// <param name="tunnel">What to draw.</param>
-    /// <param name="film">Rolls of film; null leaves the film cut plan out.</param>
-    /// <param name="cuts">Cut lists; null leaves them out.</param>
-    /// <param name="strength">What the tunnel stands; null leaves loads and forces out.</param>
+    /// <param name="planned">What to draw; it must have a tunnel. What was not worked out is left out.</param>
     /// <param name="sheet">Paper, names and units.</param>
-    public static ImmutableArray<FigureOffer> Offers(Tunnel tunnel, FilmCutPlan? film, CutSheets? cuts, StrengthReport? strength, FigureSheet sheet)
+    /// <param name="onlyLayout">True for those that need no more than the layout.</param>
+    public static ImmutableArray<FigureOffer> Offers(PlannedTunnel planned, FigureSheet sheet, bool onlyLayout = false)
     {
+        ArgumentNullException.ThrowIfNull(planned);
+        Tunnel tunnel = planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is nothing to draw.", nameof(planned));
         List<(string Name, FigureChapter Chapter, Func<FigureSheet, string, Drawing> Draw)> wanted =
         [
             ("set-out", FigureChapter.SetOut, (on, number) => SetOutFigure.Draw(tunnel, on, number)),
@@ -53,7 +49,7 @@ public static class TunnelFigures
                 wanted.Add((door.Id + "-leaf", FigureChapter.Ends, (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
         }
         int ofLayout = wanted.Count;
-        if (film is not null)
+        if (!onlyLayout && planned.Film is { } film)
         {
             ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);
             for (int index = 0; index < rolls.Length; index++)
@@ -62,8 +58,9 @@ public static class TunnelFigures
                 wanted.Add((Numbered("film-cuts", index, rolls.Length), FigureChapter.Cover, (_, number) => draw(number)));
             }
         }
-        if (cuts is not null) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), FigureChapter.Cuts, (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
-        if (strength is not null)
+        if (!onlyLayout && planned.Cover is { } cover) wanted.Add(("film-pull", FigureChapter.Cover, (on, number) => PullChart.Draw(cover.Pull, null, on, number)));
+        if (!onlyLayout && planned.Cuts is { } cuts) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), FigureChapter.Cuts, (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
+        if (!onlyLayout && planned.Strength is { } strength)
         {
             ImmutableArray<ShownLoad> shown = ShownLoad.Of(strength);
             if (!shown.IsEmpty) wanted.Add(("strength-loads", FigureChapter.Strength, (on, number) => StrengthLoadsFigure.Draw(tunnel, strength, shown, on, number)));

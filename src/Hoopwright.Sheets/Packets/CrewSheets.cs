@@ -16,7 +16,7 @@ namespace Hoopwright.Sheets.Packets;
 public static class CrewSheets
 {
     // The drawings without which nobody can set out or cut.
-    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "cut-lists"];
+    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "film-pull", "cut-lists"];
 
     /// <summary>The sheets as a file, crew-es.pdf for Spanish.</summary>
     /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
@@ -51,7 +51,7 @@ public static class CrewSheets
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
         FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
         ImmutableArray<FigureOffer> drawings =
-            [.. TunnelFigures.Offers(tunnel, planned.Film, planned.Cuts, planned.Strength, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal)))];
+            [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal)))];
         book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
@@ -60,7 +60,7 @@ public static class CrewSheets
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
         book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Table(tables.Film).Table(tables.FilmMarks)
-            .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening);
+            .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening).Table(tables.Pull);
         Drawn(FigureChapter.Cover);
         book.Chapter(words.Say("Cut lists")).Caution(PacketCautions.Saw, words);
         foreach (Table cuts in tables.Cuts) book.Table(cuts);

@@ -109,8 +109,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [new(Say("Where"), 4), new(Say("By"), 1.4), new(Say("Length"), 1.6, TextAlign.End), new(Say("Wires"), 1, TextAlign.End), new(Say("On"), 1.2)],
         [.. cover.Runs.Select(run => TableRow.Of(Say(run.Place), Say(run.Kind.ToString().ToLowerInvariant()), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), Say(run.OnWood ? "wood" : "tube")))]);
 
-    public Table Pull(PullPlan pull) => new("film-pull", $"How tight to pull the roof film, by its temperature; best near {TapeText.Of(pull.Best, planned.Units)}",
-        [new("Film at", 1.4, TextAlign.End), new("that is air in full sun at", 1.6, TextAlign.End), new("Pull", 3), new("Over the length", 1.8, TextAlign.End), new("Over a bow", 1.6, TextAlign.End), new("Then hangs at mid-bay", 1.6, TextAlign.End), new($"Gives under {TapeText.Of(pull.GaugePush, planned.Units)}, about", 1.8, TextAlign.End), new("Hangs on the hottest day", 1.8, TextAlign.End), new("Pulls on the coldest day", 2.6, TextAlign.End)],
+    public Table Pull(PullPlan pull) => new("film-pull", words.Fill("How tight to pull the roof film, by its temperature; best near {0}", TapeText.Of(pull.Best, planned.Units)),
+        [new(Say("Film at"), 1.4, TextAlign.End), new(Say("that is air in full sun at"), 1.6, TextAlign.End), new(Say("Pull"), 3), new(Say("Over the length"), 1.8, TextAlign.End), new(Say("Over a bow"), 1.6, TextAlign.End), new(Say("Then hangs at mid-bay"), 1.6, TextAlign.End), new(words.Fill("Gives under {0}, about", TapeText.Of(pull.GaugePush, planned.Units)), 1.8, TextAlign.End), new(Say("Hangs on the hottest day"), 1.8, TextAlign.End), new(Say("Pulls on the coldest day"), 2.6, TextAlign.End)],
         [.. pull.Rows.Select(row => PullRow(row))]);
 
     private TableRow PullRow(PullRow row)
@@ -125,10 +125,10 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         };
         bool isMeasured = row.Advice is PullAdvice.PastSnug or PullAdvice.Loose;
         return TableRow.Of(
-            TapeText.Of(row.Film, planned.Units), TapeText.Of(row.AirInSun, planned.Units), says,
+            TapeText.Of(row.Film, planned.Units), TapeText.Of(row.AirInSun, planned.Units), Say(says),
             isMeasured ? Mark(row.PastSnugAlong.Abs()) : "", isMeasured ? Mark(row.PastSnugOverBow.Abs()) : "",
             isPulled ? Mark(row.Sag) : "", isPulled ? Mark(row.Give) : "", isPulled ? Mark(row.HotSag) : "",
-            isPulled ? $"{TapeText.Of(row.ColdPullCrept, planned.Units)} to {TapeText.Of(row.ColdPull, planned.Units)}" : "");
+            isPulled ? words.Fill("{0} to {1}", TapeText.Of(row.ColdPullCrept, planned.Units), TapeText.Of(row.ColdPull, planned.Units)) : "");
     }
 
     public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",

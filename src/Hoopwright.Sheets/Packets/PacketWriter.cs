@@ -35,7 +35,7 @@ public static class PacketWriter
         PacketTables? tables = null;
         PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [];
         sideBySide(
-            () => figures = Figures(planned, tunnel, paper, date, sideBySide),
+            () => figures = Figures(planned, paper, date, sideBySide),
             () =>
             {
                 tables = new PacketTables(planned, tunnel);
@@ -56,7 +56,7 @@ public static class PacketWriter
     public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date)
     {
         Tunnel tunnel = Built(planned);
-        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, tunnel, paper, date, InTurn.Run), paper, date);
+        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, paper, date, InTurn.Run), paper, date);
     }
 
     internal static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
@@ -68,10 +68,10 @@ public static class PacketWriter
 
     internal static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Tunnel tunnel, Paper paper, DateOnly date, SideBySide sideBySide)
+    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide sideBySide)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(tunnel, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units), sideBySide);
+        return TunnelFigures.Of(planned, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units), sideBySide);
     }
 
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];

@@ -41,7 +41,7 @@ public static class EngineWork
     public static string Look(string document, string figure)
     {
         PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
-        ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, null, null, null, Sheet(planned)) : [];
+        ImmutableArray<FigureOffer> offers = planned.Tunnel is null ? [] : TunnelFigures.Offers(planned, Sheet(planned), onlyLayout: true);
         return Json(json =>
         {
             WriteResults(json, planned, brief: true);
@@ -60,7 +60,7 @@ public static class EngineWork
     public static string Whole(string document)
     {
         PlannedTunnel planned = WholePlan(document);
-        ImmutableArray<FigureOffer> offers = planned.Tunnel is { } tunnel ? TunnelFigures.Offers(tunnel, planned.Film, planned.Cuts, planned.Strength, Sheet(planned)) : [];
+        ImmutableArray<FigureOffer> offers = planned.Tunnel is null ? [] : TunnelFigures.Offers(planned, Sheet(planned));
         return Json(json =>
         {
             WriteResults(json, planned);

@@ -186,7 +186,7 @@ public sealed class PacketTests
     private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Paper paper)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(planned.Tunnel!, planned.Film, planned.Cuts, planned.Strength, new FigureSheet(widthMm, heightMm, "tunnel", "2026-03-01", planned.Units));
+        return TunnelFigures.Of(planned, new FigureSheet(widthMm, heightMm, "tunnel", "2026-03-01", planned.Units));
     }
 
     private static ImmutableArray<byte> File(ImmutableArray<PacketFile> files, string name) => files.First(file => file.Name == name).Bytes;

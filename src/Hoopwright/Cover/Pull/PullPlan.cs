@@ -38,4 +38,19 @@ public sealed record PullPlan
 
     /// <summary>By film temperature, coldest first.</summary>
     public required ImmutableArray<PullRow> Rows { get; init; }
+
+    /// <summary>The greatest slack, as a strain below 0, with which film can be laid evenly.</summary>
+    public required Ratio Loosest { get; init; }
+
+    /// <summary>Width of the widest bay, by which a strain becomes a length.</summary>
+    public required Length Bay { get; init; }
+
+    /// <summary>Length of the film line over a bow, likewise.</summary>
+    public required Length Arc { get; init; }
+
+    /// <summary>How to pull film of any one temperature.</summary>
+    /// <param name="film">What the film has on the day.</param>
+    public PullRow At(Temperature film) => RowAt?.Invoke(film) ?? throw new InvalidOperationException("The pull was not planned.");
+
+    internal Func<Temperature, PullRow>? RowAt { get; init; }
 }

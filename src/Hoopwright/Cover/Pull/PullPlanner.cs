@@ -69,6 +69,10 @@ internal sealed class PullPlanner
         Hands = hands,
         Planned = Row(install.Kelvins),
         Rows = [.. Temperatures().Select(each => Row(each.Kelvins))],
+        RowAt = film => Row(film.Kelvins),
+        Loosest = Ratio.FromValue(looseStrain),
+        Bay = Length.FromMetres(bayM),
+        Arc = Length.FromMetres(arcM),
     };
 
     private IEnumerable<Temperature> Temperatures() => tunnel.Units switch
@@ -80,7 +84,7 @@ internal sealed class PullPlanner
     private (double Least, double Most, double Target, PullAdvice Advice) Aim(double filmK)
     {
         double least = (FilmSheet.PerK * (hottestK - filmK)) - hotSlack, most = coldStrain - (FilmSheet.PerK * (filmK - coldestK));
-        double byHand = handStrainPerPa / FilmSheet.YoungPa(filmK);
+        double byHand = ByHand(filmK);
         double target = Math.Clamp((least + most) / 2, looseStrain, byHand);
         PullAdvice advice = most < looseStrain ? PullAdvice.TooHot
             : least > byHand ? PullAdvice.TooCold
@@ -89,6 +93,8 @@ internal sealed class PullPlanner
             : PullAdvice.Snug;
         return (least, most, target, advice);
     }
+
+    private double ByHand(double filmK) => handStrainPerPa / FilmSheet.YoungPa(filmK);
 
     private PullRow Row(double filmK)
     {
@@ -102,6 +108,7 @@ internal sealed class PullPlanner
             Least = Ratio.FromValue(least),
             Most = Ratio.FromValue(most),
             Target = Ratio.FromValue(target),
+            ByHand = Ratio.FromValue(ByHand(filmK)),
             Advice = advice,
             PastSnugPerBay = Length.FromMetres(target * bayM),
             PastSnugAlong = Length.FromMetres(target * tunnel.Length.Metres),

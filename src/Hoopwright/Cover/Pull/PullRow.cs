@@ -20,6 +20,9 @@ public sealed record PullRow
     /// <summary>The strain to aim at: midway, within what hands can pull and evenly lay.</summary>
     public required Ratio Target { get; init; }
 
+    /// <summary>The highest strain that all hands together reach.</summary>
+    public required Ratio ByHand { get; init; }
+
     /// <summary>What that means at the tunnel.</summary>
     public required PullAdvice Advice { get; init; }
 
