@@ -9,7 +9,7 @@ namespace Hoopwright.Sheets.Drawings;
 internal sealed class NotePlacer
 {
     internal const string Layer = "notes";
-    private const double ShelfMm = 2.5, LeadingEm = 1.3, ApartMm = 0.9, OnEdgeCost = 1000, OnThinLineCost = 60, ThroughTextCost = 500;
+    private const double ShelfMm = 2.5, LeadingEm = 1.3, ApartMm = 0.9, OnTextCost = 4000, OnEdgeCost = 1000, OnThinLineCost = 60, ThroughTextCost = 500;
     private static readonly double[] DistancesMm = [8, 11, 14, 18, 23, 29, 36, 44, 53, 64, 77, 92];
     private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private readonly Taken taken;
@@ -59,12 +59,13 @@ internal sealed class NotePlacer
                 TurnedBox box = TurnedBox.Of(BoxAt(shelf, isRight, widthMm, heightMm));
                 if (!taken.IsFreeOfTexts(box.Grown(ApartMm)))
                     continue;
-                SheetPoint clear = note.Target.Away(0.6, direction);
-                double cost = distance + whim + taken.Disturbance(clear, elbow) + taken.Disturbance(elbow, shelf)
-                    + (taken.RunsThroughText(note.Target, elbow) || taken.RunsThroughText(elbow, shelf) ? ThroughTextCost : 0)
-                    + (taken.IsFreeOfEdges(box) ? 0 : OnEdgeCost) + (taken.IsFreeOfThinLines(box) ? 0 : OnThinLineCost);
-                if (best is null || cost < best.Value.Cost - 1e-9)
-                    best = (cost, elbow, isRight);
+                // What is quickly told goes first, and a place that is worse already is left there.
+                double most = best is null ? double.MaxValue : best.Value.Cost - 1e-9, cost = distance + whim;
+                if (taken.RunsThroughText(note.Target, elbow) || taken.RunsThroughText(elbow, shelf)) cost += ThroughTextCost;
+                if (cost < most && !taken.IsFreeOfEdges(box)) cost += OnEdgeCost;
+                if (cost < most && !taken.IsFreeOfThinLines(box)) cost += OnThinLineCost;
+                if (cost < most) cost += taken.Disturbance(note.Target.Away(0.6, direction), elbow) + taken.Disturbance(elbow, shelf);
+                if (cost < most) best = (cost, elbow, isRight);
             }
         }
     }
@@ -80,9 +81,10 @@ internal sealed class NotePlacer
             SheetPoint middle = note.Target.Away(distance * 0.6, direction);
             SheetBox box = new(middle.XMm - (widthMm / 2), middle.YMm - (heightMm / 2), middle.XMm + (widthMm / 2), middle.YMm + (heightMm / 2));
             TurnedBox turned = TurnedBox.Of(box);
-            if (best is not null && !taken.IsFreeOfTexts(turned))
+            bool isFree = taken.IsFreeOfTexts(turned);
+            if (best is not null && !isFree)
                 continue;
-            double cost = distance + whim + (taken.IsFreeOfTexts(turned) ? 0 : 4000) + (taken.IsFreeOfEdges(turned) ? 0 : OnEdgeCost)
+            double cost = distance + whim + (isFree ? 0 : OnTextCost) + (taken.IsFreeOfEdges(turned) ? 0 : OnEdgeCost)
                 + (taken.IsFreeOfThinLines(turned) ? 0 : OnThinLineCost);
             if (best is null || cost < best.Value.Cost - 1e-9)
                 best = (cost, box);
@@ -95,16 +97,16 @@ internal sealed class NotePlacer
     private static IEnumerable<(double DistanceMm, double DirectionRad, double Whim)> Candidates(NoteRequest note)
     {
         const int Directions = 24;
+        (double DirectionRad, double Whim)[] around =
+        [
+            .. note.DirectionsRad.Select(direction => (direction, 0.0)),
+            .. Enumerable.Range(0, Directions).Select(step => 2 * Math.PI * (step + 0.5) / Directions)
+                .Select(direction => (direction, (6 * note.DirectionsRad.Min(wanted => Math.Abs(Math.IEEERemainder(direction - wanted, 2 * Math.PI)))) + 2)),
+        ];
         foreach (double distance in DistancesMm)
         {
-            foreach (double direction in note.DirectionsRad)
-                yield return (distance, direction, 0);
-            for (int step = 0; step < Directions; step++)
-            {
-                double direction = 2 * Math.PI * (step + 0.5) / Directions;
-                double off = note.DirectionsRad.Min(wanted => Math.Abs(Math.IEEERemainder(direction - wanted, 2 * Math.PI)));
-                yield return (distance, direction, (6 * off) + 2);
-            }
+            foreach ((double direction, double whim) in around)
+                yield return (distance, direction, whim);
         }
     }
 

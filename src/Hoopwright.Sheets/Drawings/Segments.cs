@@ -4,7 +4,7 @@ namespace Hoopwright.Sheets.Drawings;
 internal sealed class Segments
 {
     private const double CellMm = 10;
-    private readonly Dictionary<(int Column, int Row), List<int>> cells = [];
+    private readonly Dictionary<int, List<int>> cells = [];
     private readonly List<(SheetPoint From, SheetPoint To, string Layer)> all = [];
     private int[] seenIn = [];
     private int look;
@@ -18,52 +18,69 @@ internal sealed class Segments
             int steps = Math.Max(1, (int)Math.Ceiling(from.DistanceMm(to) / (CellMm / 2)));
             for (int step = 0; step < steps; step++)
             {
-                SheetBox bounds = SheetBox.AroundAll([from.Towards(to, (double)step / steps), from.Towards(to, (step + 1.0) / steps)]);
-                foreach ((int, int) cell in Cells(bounds))
+                CellSpan span = new(SheetBox.Between(from.Towards(to, (double)step / steps), from.Towards(to, (step + 1.0) / steps)));
+                for (int column = span.Left; column <= span.Right; column++)
                 {
-                    if (!cells.TryGetValue(cell, out List<int>? inside))
-                        cells[cell] = inside = [];
-                    int last = all.Count - 1;
-                    if (inside.Count == 0 || inside[^1] != last)
-                        inside.Add(last);
+                    for (int row = span.Top; row <= span.Bottom; row++)
+                    {
+                        if (!cells.TryGetValue(CellSpan.Key(column, row), out List<int>? inside))
+                            cells[CellSpan.Key(column, row)] = inside = [];
+                        int last = all.Count - 1;
+                        if (inside.Count == 0 || inside[^1] != last)
+                            inside.Add(last);
+                    }
                 }
             }
         }
     }
 
     /// <summary>The layer of the first line that runs through a box; null when none does.</summary>
-    internal string? Cutting(TurnedBox box)
-    {
-        int first = int.MaxValue;
-        SheetBox bounds = box.Bounds;
-        Look();
-        foreach ((int, int) cell in Cells(bounds))
-        {
-            if (!cells.TryGetValue(cell, out List<int>? inside)) continue;
-            foreach (int index in inside)
-            {
-                if (index < first && IsNew(index) && box.IsCutBy(all[index].From, all[index].To)) first = index;
-            }
-        }
+    internal string? Cutting(TurnedBox box) => FirstIn(box, isAnyEnough: false) is { } first ? all[first].Layer : null;
 
-        return first == int.MaxValue ? null : all[first].Layer;
-    }
+    /// <summary>True when any line runs through a box.</summary>
+    internal bool AnyCutting(TurnedBox box) => FirstIn(box, isAnyEnough: true) is not null;
 
     /// <summary>How many pieces a straight line crosses.</summary>
     internal int Crossings(SheetPoint from, SheetPoint to)
     {
         int crossings = 0;
+        CellSpan span = new(SheetBox.Between(from, to));
         Look();
-        foreach ((int, int) cell in Cells(SheetBox.AroundAll([from, to])))
+        for (int column = span.Left; column <= span.Right; column++)
         {
-            if (!cells.TryGetValue(cell, out List<int>? inside)) continue;
-            foreach (int index in inside)
+            for (int row = span.Top; row <= span.Bottom; row++)
             {
-                if (IsNew(index) && Cross(from, to, all[index].From, all[index].To)) crossings++;
+                if (!cells.TryGetValue(CellSpan.Key(column, row), out List<int>? inside)) continue;
+                foreach (int index in inside)
+                {
+                    if (IsNew(index) && Cross(from, to, all[index].From, all[index].To)) crossings++;
+                }
             }
         }
 
         return crossings;
+    }
+
+    private int? FirstIn(TurnedBox box, bool isAnyEnough)
+    {
+        int first = int.MaxValue;
+        CellSpan span = new(box.Bounds);
+        Look();
+        for (int column = span.Left; column <= span.Right; column++)
+        {
+            for (int row = span.Top; row <= span.Bottom; row++)
+            {
+                if (!cells.TryGetValue(CellSpan.Key(column, row), out List<int>? inside)) continue;
+                foreach (int index in inside)
+                {
+                    if (index >= first || !IsNew(index) || !box.IsCutBy(all[index].From, all[index].To)) continue;
+                    if (isAnyEnough) return index;
+                    first = index;
+                }
+            }
+        }
+
+        return first == int.MaxValue ? null : first;
     }
 
     // A piece that lies in several cells is looked at once a look.
@@ -80,14 +97,14 @@ internal sealed class Segments
         return true;
     }
 
-    private static IEnumerable<(int Column, int Row)> Cells(SheetBox bounds)
+    /// <summary>The cells that a box touches.</summary>
+    private readonly struct CellSpan(SheetBox bounds)
     {
-        int right = (int)Math.Floor(bounds.RightMm / CellMm), bottom = (int)Math.Floor(bounds.BottomMm / CellMm);
-        for (int column = (int)Math.Floor(bounds.LeftMm / CellMm); column <= right; column++)
-        {
-            for (int row = (int)Math.Floor(bounds.TopMm / CellMm); row <= bottom; row++)
-                yield return (column, row);
-        }
+        internal readonly int Left = Cell(bounds.LeftMm), Top = Cell(bounds.TopMm), Right = Cell(bounds.RightMm), Bottom = Cell(bounds.BottomMm);
+
+        internal static int Key(int column, int row) => (column * 65536) + row;
+
+        private static int Cell(double mm) => (int)Math.Floor(mm / CellMm);
     }
 
     internal static bool Cross(SheetPoint a, SheetPoint b, SheetPoint c, SheetPoint d) =>

@@ -35,6 +35,10 @@ public readonly record struct SheetBox(double LeftMm, double TopMm, double Right
     public bool Meets(SheetBox other) =>
         other.LeftMm < RightMm && other.RightMm > LeftMm && other.TopMm < BottomMm && other.BottomMm > TopMm;
 
+    /// <summary>The box with these two points in opposite corners.</summary>
+    internal static SheetBox Between(SheetPoint one, SheetPoint other) => new(
+        Math.Min(one.XMm, other.XMm), Math.Min(one.YMm, other.YMm), Math.Max(one.XMm, other.XMm), Math.Max(one.YMm, other.YMm));
+
     /// <summary>The smallest box around some points; an empty box at the corner when there are none.</summary>
     internal static SheetBox AroundAll(IEnumerable<SheetPoint> points)
     {

@@ -50,11 +50,11 @@ internal sealed class Taken
     }
 
     /// <summary>True when no visible edge runs through the box.</summary>
-    internal bool IsFreeOfEdges(TurnedBox box) => edges.Cutting(box.Grown(ClearanceMm)) is null;
+    internal bool IsFreeOfEdges(TurnedBox box) => !edges.AnyCutting(box.Grown(ClearanceMm));
 
     /// <summary>True when no thin line or leader runs through the box.</summary>
     internal bool IsFreeOfThinLines(TurnedBox box) =>
-        thin.Cutting(box.Grown(ClearanceMm)) is null && leaders.Cutting(box.Grown(ClearanceMm)) is null;
+        !thin.AnyCutting(box.Grown(ClearanceMm)) && !leaders.AnyCutting(box.Grown(ClearanceMm));
 
     /// <summary>True when a line or a texture lies under the box.</summary>
     internal bool IsDrawnOver(TurnedBox box) =>
