@@ -21,9 +21,28 @@ public sealed class EngineWorkTests
     [Fact]
     public void A_quick_look_says_what_is_wrong_and_draws_nothing_wrong()
     {
-        using JsonDocument look = JsonDocument.Parse(EngineWork.Look("""{"hoopwright":"1.0","frame":{"span":"26"}}""", "bow"));
-        Assert.Equal(JsonValueKind.Null, look.RootElement.GetProperty("drawing").ValueKind);
+        const string Wrong = """{"hoopwright":"1.0","frame":{"span":"26"}}""";
+        using JsonDocument look = JsonDocument.Parse(EngineWork.Look(Wrong)), drawn = JsonDocument.Parse(EngineWork.Draw(Wrong, "bow"));
+        Assert.Equal(JsonValueKind.Null, drawn.RootElement.GetProperty("drawing").ValueKind);
+        Assert.Equal(0, look.RootElement.GetProperty("figures").GetArrayLength());
         Assert.NotEqual(0, look.RootElement.GetProperty("results").GetProperty("diagnostics").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_quick_look_names_the_drawings_and_each_can_be_had()
+    {
+        string plan = Encoding.UTF8.GetString(SamplePlans.ExampleBytes("gothic-26ft"));
+        using JsonDocument look = JsonDocument.Parse(EngineWork.Look(plan));
+        string[] names = [.. look.RootElement.GetProperty("figures").EnumerateArray().Select(name => name.GetString()!)];
+        Assert.NotEmpty(names);
+        Assert.All(names, name => Assert.Equal(name, Name(name)));
+        Assert.Equal(names[0], Name("none of that name"));
+
+        string Name(string asked)
+        {
+            using JsonDocument drawn = JsonDocument.Parse(EngineWork.Draw(plan, asked));
+            return drawn.RootElement.GetProperty("drawing").GetProperty("name").GetString()!;
+        }
     }
 
     [Fact]

@@ -8,7 +8,10 @@ namespace Hoopwright.Web.Engine;
 internal static partial class EngineDesk
 {
     [JSExport]
-    internal static string Look(string document, string figure) => EngineWork.Look(document, figure);
+    internal static string Look(string document) => EngineWork.Look(document);
+
+    [JSExport]
+    internal static string Draw(string document, string figure) => EngineWork.Draw(document, figure);
 
     [JSExport]
     internal static string Whole(string document) => EngineWork.Whole(document);

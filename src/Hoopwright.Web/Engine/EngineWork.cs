@@ -31,23 +31,36 @@ public static class EngineWork
     // The plan that was worked out last: why, packet and comparison mostly ask about the very plan that is shown.
     private static (string Document, PlannedTunnel Planned)? last;
 
+    // The plan that was looked at last, as far as that goes.
+    private static (string Document, PlannedTunnel Planned)? glanced;
+
     /// <summary>
-    /// The quick look while someone types: what is wrong, the layout, what to buy by the first cut list that comes to hand, and
-    /// the drawing that is in sight. What the tunnel stands is left out, which takes most of the time.
+    /// The quick look while someone types: what is wrong, the layout, and what to buy by the first cut list that comes to hand.
+    /// What the tunnel stands is left out, which takes most of the time.
     /// </summary>
     /// <param name="document">The plan as text.</param>
-    /// <param name="figure">The name of the drawing in sight, without its number; the first is taken when there is none of that name.</param>
-    /// <returns>JSON: results in brief; figures, names; drawing {name, title, description, svg} or null.</returns>
-    public static string Look(string document, string figure)
+    /// <returns>JSON: results in brief; figures, names.</returns>
+    public static string Look(string document)
     {
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
-        ImmutableArray<FigureOffer> offers = planned.Tunnel is null ? [] : TunnelFigures.Offers(planned, Sheet(planned), onlyLayout: true);
+        PlannedTunnel planned = Glance(document);
         return Json(json =>
         {
             WriteResults(json, planned, brief: true);
             json.WriteStartArray("figures");
-            foreach (FigureOffer offer in offers) json.WriteStringValue(offer.Name);
+            foreach (FigureOffer offer in Early(planned)) json.WriteStringValue(offer.Name);
             json.WriteEndArray();
+        });
+    }
+
+    /// <summary>The drawing in sight while someone types; asked for after the look at the same plan, it takes little more than the drawing.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <param name="figure">Its name without its number; the first is taken when there is none of that name.</param>
+    /// <returns>JSON: drawing {name, title, description, svg} or null.</returns>
+    public static string Draw(string document, string figure)
+    {
+        ImmutableArray<FigureOffer> offers = Early(Glance(document));
+        return Json(json =>
+        {
             json.WritePropertyName("drawing");
             if ((offers.FirstOrDefault(each => each.Name == figure) ?? offers.FirstOrDefault()) is { } wanted) WriteDrawing(json, wanted);
             else json.WriteNullValue();
@@ -170,6 +183,17 @@ public static class EngineWork
         PlanReading reading = Read(document);
         return reading.IsUsable ? Encoding.UTF8.GetString(PlanWriter.Write(reading.Plan)) : document;
     }
+
+    private static PlannedTunnel Glance(string document)
+    {
+        if (glanced is { } known && known.Document == document) return known.Planned;
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
+        glanced = (document, planned);
+        return planned;
+    }
+
+    // The drawings that need nothing but the layout.
+    private static ImmutableArray<FigureOffer> Early(PlannedTunnel planned) => planned.Tunnel is null ? [] : TunnelFigures.Offers(planned, Sheet(planned), onlyLayout: true);
 
     private static PlannedTunnel WholePlan(string document)
     {

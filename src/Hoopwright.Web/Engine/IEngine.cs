@@ -4,7 +4,10 @@ namespace Hoopwright.Web.Engine;
 public interface IEngine
 {
     /// <summary>See <see cref="EngineWork.Look"/>.</summary>
-    Task<string> LookAsync(string document, string figure);
+    Task<string> LookAsync(string document);
+
+    /// <summary>See <see cref="EngineWork.Draw"/>.</summary>
+    Task<string> DrawAsync(string document, string figure);
 
     /// <summary>See <see cref="EngineWork.Whole"/>.</summary>
     Task<string> WholeAsync(string document);

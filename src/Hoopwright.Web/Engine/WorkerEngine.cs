@@ -11,7 +11,10 @@ public sealed partial class WorkerEngine : IEngine
     private Task<JSObject>? module;
 
     /// <inheritdoc/>
-    public Task<string> LookAsync(string document, string figure) => AskAsync("quick", "Look", document, figure);
+    public Task<string> LookAsync(string document) => AskAsync("quick", "Look", document);
+
+    /// <inheritdoc/>
+    public Task<string> DrawAsync(string document, string figure) => AskAsync("quick", "Draw", document, figure);
 
     /// <inheritdoc/>
     public Task<string> WholeAsync(string document) => AskAsync("deep", "Whole", document);

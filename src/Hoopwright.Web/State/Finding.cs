@@ -6,4 +6,5 @@ namespace Hoopwright.Web.State;
 /// <param name="Message">What, in words.</param>
 /// <param name="Seen">What was seen; null when there was nothing.</param>
 /// <param name="Accepted">What would do, or what was taken.</param>
-public sealed record Finding(string Severity, string Path, string Message, string? Seen, string? Accepted);
+/// <param name="IsBehind">True for what was found before the last change, while it is not known yet whether it still holds.</param>
+public sealed record Finding(string Severity, string Path, string Message, string? Seen, string? Accepted, bool IsBehind = false);

@@ -18,7 +18,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     private bool started, isLooking, isWorking;
     private JsonElement? look, whole;
     private string rulesText = "";
-    private ImmutableArray<Finding> lookFindings = [], wholeFindings = [];
+    private ImmutableArray<Finding> lookFindings = [], wholeFindings = [], deepFindings = [];
     private ImmutableDictionary<string, Rule> lookRules = ImmutableDictionary<string, Rule>.Empty, wholeRules = ImmutableDictionary<string, Rule>.Empty;
 
     /// <summary>There is something new to show.</summary>
@@ -107,7 +107,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         round++;
         look = whole = Seen = null;
         (Picture, workedOn, lookedAt, IsUsable, Fault) = (null, "", "", false, null);
-        (lookFindings, wholeFindings, Findings, Figures) = ([], [], [], []);
+        (lookFindings, wholeFindings, deepFindings, Findings, Figures) = ([], [], [], [], []);
         rulesText = "";
         lookRules = wholeRules = Rules = ImmutableDictionary<string, Rule>.Empty;
         deepPictures.Clear();
@@ -178,10 +178,24 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         while (lookedAt != plan.Document || lookedFigure != figure)
         {
             (string document, string name, int asked) = (plan.Document, figure, round);
-            JsonElement answer = Parse(await engine.LookAsync(document, name));
+            // Both are asked for at once: while the page shows the totals, the engine draws.
+            bool isDrawingAlone = lookedAt == document;
+            Task<string>? looking = isDrawingAlone ? null : engine.LookAsync(document);
+            Task<string> drawing = engine.DrawAsync(document, name);
+            if (looking is not null)
+            {
+                JsonElement seen = Parse(await looking);
+                if (asked == round)
+                {
+                    (lookedAt, Fault) = (document, null);
+                    Take(seen);
+                    Tell();
+                }
+            }
+            JsonElement drawn = Parse(await drawing);
             if (asked != round) continue;
-            (lookedAt, lookedFigure, Fault) = (document, name, null);
-            Take(answer, name);
+            lookedFigure = name;
+            if (IsUsable && Results.Find(drawn, "drawing") is { } picture && (Results.Word(picture, "name") == name || Deep(name) is null)) Picture = PictureOf(picture);
             Tell();
         }
         isLooking = false;
@@ -205,6 +219,8 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             if (asked != round) continue;
             workedOn = document;
             (wholeFindings, wholeRules) = (FindingsIn(Results.Find(answer, "results")), RulesIn(Results.Find(answer, "results")));
+            // What a look at the same plan finds too is known anew after each keystroke.
+            if (lookedAt == document) deepFindings = [.. wholeFindings.Except(lookFindings)];
             TakeFindings();
             if (Results.Find(answer, "results.frame") is null) continue;
             whole = Results.Find(answer, "results");
@@ -218,15 +234,11 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         Tell();
     }
 
-    private void Take(JsonElement answer, string name)
+    private void Take(JsonElement answer)
     {
         look = Results.Find(answer, "results");
         IsUsable = Results.Find(look, "frame") is not null;
-        if (IsUsable)
-        {
-            Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
-            if (Results.Find(answer, "drawing") is { } drawing && (Results.Word(drawing, "name") == name || Deep(name) is null)) Picture = PictureOf(drawing);
-        }
+        if (IsUsable) Figures = [.. answer.GetProperty("figures").EnumerateArray().Select(each => each.GetString() ?? "")];
         lookFindings = FindingsIn(look);
         // Most changes leave what is taken where the plan is silent as it was.
         string text = Results.Find(look, "rules")?.GetRawText() ?? "";
@@ -234,7 +246,8 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         TakeFindings();
     }
 
-    // Until everything is worked out anew, what was assumed for strength stands as long as the plan still does not say it.
+    // Until everything is worked out anew, what strength found stands as of before the change, so that nothing comes and goes under
+    // the eyes; what it assumed stands as long as the plan still does not say it.
     private void TakeFindings()
     {
         if (!IsBehind)
@@ -245,7 +258,9 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         Findings =
         [
             .. lookFindings,
-            .. wholeFindings.Where(found => IsUsable && found.Severity == "assumption" && !lookRules.ContainsKey(found.Path) && PlanPath.At(plan.Root, found.Path) is null && !lookFindings.Contains(found)),
+            .. deepFindings.Where(found => IsUsable && !lookFindings.Contains(found)
+                && (found.Severity != "assumption" || (!lookRules.ContainsKey(found.Path) && PlanPath.At(plan.Root, found.Path) is null)))
+                .Select(found => found.Severity == "assumption" ? found : found with { IsBehind = true }),
         ];
         Rules = lookRules;
     }
