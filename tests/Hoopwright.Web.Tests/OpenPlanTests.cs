@@ -56,6 +56,25 @@ public sealed class OpenPlanTests
         Assert.Equal("""{"frame":{"span":"28 ft","length":"48 ft"}}""", shelf.Document.ToJsonString());
     }
 
+    [Fact]
+    public async Task Of_fields_that_stand_twice_no_value_is_taken_before_someone_chooses()
+    {
+        // As the browser reads it, and as it stands.
+        SlowShelf shelf = new("""{"site":{"roomLeft":"8 ft"},"name":"A"}""") { Text = """{"site":{"soil":"loam","soil":"clay","roomLeft":"9 ft"},"name":"A","site":{"roomLeft":"8 ft"}}""" };
+        using OpenPlan plan = new(shelf);
+        await plan.OpenAsync("a");
+        Task kept = plan.SetAsync("name", JsonValue.Create("B"));
+        for (int answers = 0; answers < 3 && !kept.IsCompleted; answers++) shelf.Answer();
+        await kept;
+        const string Both = """{"site":{"soil":["loam","clay"],"roomLeft":["9 ft","8 ft"]},"name":"B"}""";
+        Assert.Equal(Both, plan.Document);
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(Both), shelf.Document));
+        Task chosen = plan.SetAsync("site.soil", JsonValue.Create("clay"));
+        shelf.Answer();
+        await chosen;
+        Assert.Equal("clay", PlanPath.TextAt(shelf.Document, "site.soil"));
+    }
+
     /// <summary>A shelf that answers a change when it is told to.</summary>
     private sealed class SlowShelf(string document) : IShelf
     {
@@ -71,6 +90,8 @@ public sealed class OpenPlanTests
 
         public bool IsFull { get; set; }
 
+        public string? Text { get; init; }
+
         public void Answer()
         {
             (Change change, TaskCompletionSource<ShelfAnswer> answer) = asked.Dequeue();
@@ -85,7 +106,11 @@ public sealed class OpenPlanTests
             return answer.Task;
         }
 
-        public Task<ShelfAnswer> LoadAsync(string id) => Task.FromResult(Whole());
+        public Task<ShelfAnswer> LoadAsync(string id)
+        {
+            ShelfAnswer whole = Whole();
+            return Task.FromResult(Text is null ? whole : whole with { Document = Text });
+        }
 
         public Task<ShelfState> StateAsync() => throw new NotSupportedException();
 

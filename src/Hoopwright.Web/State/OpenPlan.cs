@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -13,6 +14,7 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
 
     // Changes that hold on this page: on their way to the shelf, and those that the shelf could not take.
     private readonly List<Change> sent = [], unkept = [];
+    private ImmutableArray<Change> doubled = [];
     private bool watching, isNowhere, isCatchingUp;
 
     /// <summary>Something of the plan changed.</summary>
@@ -80,31 +82,22 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     /// <param name="value">The value; null leaves the field out.</param>
     public async Task SetAsync(string path, JsonNode? value)
     {
-        Change change = new(path, value?.ToJsonString(Compact));
+        // Before the first change, what stands twice is told to the shelf, which would keep the last of it without a word.
+        ImmutableArray<Change> changes = [.. doubled.Where(change => change.Path != path), new Change(path, value?.ToJsonString(Compact))];
+        doubled = [];
         JsonNode root = Root.DeepClone();
-        change.MakeIn(root);
+        foreach (Change change in changes) change.MakeIn(root);
         (Root, Document) = (root, root.ToJsonString(Compact));
         if (Fault is not null)
         {
-            unkept.Add(change);
+            unkept.AddRange(changes);
             Changed?.Invoke();
             await CatchUpAsync();
             return;
         }
-        string id = Id;
-        sent.Add(change);
+        sent.AddRange(changes);
         Changed?.Invoke();
-        ShelfAnswer answer = await shelf.ChangeAsync(id, path, change.Json);
-        // Another plan may be open by now.
-        if (!sent.Remove(change)) return;
-        if (!answer.Ok)
-        {
-            unkept.Add(change);
-            (Fault, CanUndo, CanRedo) = (answer, false, false);
-            Changed?.Invoke();
-        }
-        else if (unkept.Count == 0) Take(answer);
-        else await CatchUpAsync();
+        await Task.WhenAll(changes.Select(change => SendAsync(Id, change)).ToArray());
     }
 
     /// <summary>Takes the last change back.</summary>
@@ -117,6 +110,21 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => shelf.ChangedElsewhere -= Follow;
+
+    private async Task SendAsync(string id, Change change)
+    {
+        ShelfAnswer answer = await shelf.ChangeAsync(id, change.Path, change.Json);
+        // Another plan may be open by now.
+        if (!sent.Remove(change)) return;
+        if (!answer.Ok)
+        {
+            unkept.Add(change);
+            (Fault, CanUndo, CanRedo) = (answer, false, false);
+            Changed?.Invoke();
+        }
+        else if (unkept.Count == 0) Take(answer);
+        else await CatchUpAsync();
+    }
 
     // Tries again to put on the shelf what only this page holds, in the order it was entered.
     private async Task CatchUpAsync()
@@ -173,6 +181,7 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         (ShelfAnswer? fault, bool canUndo, bool canRedo, string document) = (Fault, CanUndo, CanRedo, Document);
         Fault = null;
         JsonNode kept = PlanText.Tree(answer.Document);
+        if (sent.Count == 0) doubled = PlanText.Doubled(answer.Document);
         foreach (Change change in sent) change.MakeIn(kept);
         // Mostly that is what the page holds already, and then nothing needs to be worked out again.
         if (!JsonNode.DeepEquals(kept, Root)) (Root, Document) = (kept, sent.Count == 0 ? answer.Document : kept.ToJsonString(Compact));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -29,28 +30,66 @@ public static class PlanText
         }
     }
 
-    /// <summary>A plan's text as a tree to look values up in. Where a field stands twice the last one counts, as in the browser.</summary>
+    /// <summary>
+    /// A plan's text as a tree to look values up in. Where a field stands twice both values are there as a list, which is no
+    /// value of any field, so that the choice stays with the reader; of groups that stand twice so do the fields in both.
+    /// </summary>
     /// <param name="document">The text.</param>
-    public static JsonNode Tree(string document)
+    public static JsonNode Tree(string document) => Tree(document, null);
+
+    /// <summary>The fields that stand twice in a plan's text, each with all its values: what a browser, which keeps the last, must be told.</summary>
+    /// <param name="document">The text.</param>
+    internal static ImmutableArray<Change> Doubled(string document)
     {
-        using JsonDocument parsed = JsonDocument.Parse(document);
-        return Tree(parsed.RootElement) ?? new JsonObject();
+        List<Change> doubled = [];
+        Tree(document, doubled);
+        return [.. doubled.GroupBy(change => change.Path).Select(same => same.Last())];
     }
 
-    private static JsonNode? Tree(JsonElement element)
+    private static JsonNode Tree(string document, List<Change>? doubled)
+    {
+        using JsonDocument parsed = JsonDocument.Parse(document);
+        return Tree(parsed.RootElement, "", doubled) ?? new JsonObject();
+    }
+
+    private static JsonNode? Tree(JsonElement element, string path, List<Change>? doubled)
     {
         switch (element.ValueKind)
         {
             case JsonValueKind.Object:
                 JsonObject group = [];
-                foreach (JsonProperty field in element.EnumerateObject()) group[field.Name] = Tree(field.Value);
+                HashSet<string> lists = [];
+                foreach (JsonProperty field in element.EnumerateObject())
+                    Put(group, lists, field.Name, Tree(field.Value, Under(path, field.Name), doubled), path, doubled);
                 return group;
             case JsonValueKind.Array:
-                return new JsonArray([.. element.EnumerateArray().Select(Tree)]);
+                return new JsonArray([.. element.EnumerateArray().Select((item, index) => Tree(item, $"{path}[{index}]", doubled))]);
             default:
                 return element.ValueKind == JsonValueKind.Null ? null : JsonValue.Create(element.Clone());
         }
     }
+
+    private static void Put(JsonObject group, HashSet<string> lists, string name, JsonNode? value, string path, List<Change>? doubled)
+    {
+        if (!group.TryGetPropertyValue(name, out JsonNode? before))
+        {
+            group[name] = value;
+            return;
+        }
+        if (before is JsonObject one && value is JsonObject other)
+        {
+            HashSet<string> within = [];
+            foreach ((string field, JsonNode? each) in other) Put(one, within, field, each?.DeepClone(), Under(path, name), doubled);
+            // Fields of the first alone would be lost with it.
+            foreach ((string field, JsonNode? each) in one) doubled?.Add(new Change(Under(Under(path, name), field), each?.ToJsonString()));
+            return;
+        }
+        if (lists.Add(name)) group[name] = before = new JsonArray(before?.DeepClone());
+        ((JsonArray)before!).Add(value);
+        doubled?.Add(new Change(Under(path, name), before.ToJsonString()));
+    }
+
+    private static string Under(string path, string name) => path.Length == 0 ? name : path + "." + name;
 
     // Line ends stay within comments, so that lines are counted alike.
     private static string Blanked(string text)
