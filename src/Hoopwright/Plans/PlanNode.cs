@@ -48,6 +48,8 @@ internal sealed class PlanNode(
     public string Seen => Kind switch
     {
         PlanNodeKind.Group => "a group of fields in { }",
+        PlanNodeKind.List when Children.Count > 0 && Children.All(child => child.Kind is PlanNodeKind.Text or PlanNodeKind.Number or PlanNodeKind.YesNo) =>
+            $"a list in [ ]: {SeenText.Shorten(string.Join(", ", Children.Select(child => child.Text)))}",
         PlanNodeKind.List => "a list in [ ]",
         PlanNodeKind.Text => SeenText.Shorten(Text),
         PlanNodeKind.Number => SeenText.Shorten(Text),
