@@ -50,6 +50,7 @@ public static class CrewSheets
         ]);
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
         FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
+        if (words.Language != "en") book.Chapter(words.Say("Marks of parts")).Table(tables.MarkWords);
         ImmutableArray<FigureOffer> drawings =
             [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal)))];
         book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);

@@ -78,6 +78,22 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [new(Say("Purlin"), 3), new(Say("From the ridge"), 2, TextAlign.End), new(Say("From the ground line"), 2, TextAlign.End), new(Say("Middle, from the left ground line"), 2.4, TextAlign.End), new(Say("Middle, over the ground line"), 2.4, TextAlign.End)],
         [.. PurlinCrossing.Of(tunnel).Select(crossing => TableRow.Of(crossing.MemberId, Mark(crossing.FromRidge), Mark(crossing.FromFoot), Mark(crossing.Across), Mark(crossing.Up)))]);
 
+    /// <summary>The words that the marks of parts are made of, which stay English so that everyone means the same part by them.</summary>
+    public Table MarkWords()
+    {
+        string[] all = MarkWordsOf(tunnel);
+        int half = (all.Length + 1) / 2;
+        Column word = new(Say("In a mark"), 1.5), means = new(Say("Means"), 3);
+        return new("mark-words", Say("Words in the marks of parts"), [word, means, word, means],
+            [.. Enumerable.Range(0, half).Select(row => TableRow.Of(all[row], Meaning(all[row]), half + row < all.Length ? all[half + row] : "", half + row < all.Length ? Meaning(all[half + row]) : ""))]);
+
+        string Meaning(string mark) => Say($"{mark} in a mark");
+    }
+
+    /// <summary>Each word of the marks of a tunnel's parts once, in the order of letters.</summary>
+    public static string[] MarkWordsOf(Tunnel tunnel) =>
+        [.. tunnel.Members.SelectMany(member => member.Id.Split('-')).Where(word => word.All(char.IsAsciiLetterLower) && word.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+
     public Table Holes() => new("holes", Say("Concrete by hole"),
         [new(Say("Hole for"), 3), new(Say("Wide"), 1.6, TextAlign.End), new(Say("Deep"), 1.6, TextAlign.End), new(Say("Post in"), 1.6, TextAlign.End), new(Say("Collar"), 1.4, TextAlign.End), new(Say("Concrete"), 1.8, TextAlign.End)],
         [

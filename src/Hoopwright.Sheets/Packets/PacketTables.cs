@@ -26,6 +26,7 @@ internal sealed class PacketTables
         SideMarks = make.SideMarks();
         Ordinates = make.Ordinates();
         Purlins = make.Purlins();
+        MarkWords = make.MarkWords();
         EndPosts = [.. tunnel.Ends.Where(end => !end.Posts.IsEmpty).Select(make.EndPosts)];
         Doors = make.Doors();
         Holes = make.Holes();
@@ -49,6 +50,9 @@ internal sealed class PacketTables
 
     /// <summary>Where purlins cross the bows.</summary>
     public Table Purlins { get; }
+
+    /// <summary>The words that the marks of parts are made of, for those who read another language.</summary>
+    public Table MarkWords { get; }
 
     /// <summary>Posts of each end that has some.</summary>
     public ImmutableArray<Table> EndPosts { get; }
