@@ -60,7 +60,7 @@ public sealed class FieldRowTests : BunitContext
     [Fact]
     public void What_is_wrong_stands_beside_the_field_and_is_told_to_those_who_hear_the_page()
     {
-        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26"}}""")!) { Findings = [new Finding("error", "frame.span", "The number has no unit.", "26", "\"26 ft\"")] };
+        FieldHost host = new(JsonNode.Parse("""{"frame":{"span":"26"}}""")!) { Findings = [new Finding("error", "plan.unit-missing", "frame.span", "The number has no unit.", "26", "\"26 ft\"")] };
         IRenderedComponent<FieldRow> row = Row(host);
         Assert.Equal("true", row.Find("input").GetAttribute("aria-invalid"));
         Assert.Contains("The number has no unit.", row.Find(".error").TextContent, StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Hoopwright.Web.Fields;
+using Hoopwright.Web.State;
 using Hoopwright.Web.Words;
 
 namespace Hoopwright.Web.Tests;
@@ -11,7 +12,8 @@ public sealed partial class WordingTests
     public void Every_text_is_there_in_both_languages_with_the_same_places()
     {
         ImmutableDictionary<string, string> english = Wording.Read("en"), spanish = Wording.Read("es");
-        Assert.Equal(english.Keys.Order(StringComparer.Ordinal), spanish.Keys.Order(StringComparer.Ordinal));
+        // What fields mean and what is found is said in English by the engine.
+        Assert.Equal(english.Keys.Order(StringComparer.Ordinal), spanish.Keys.Where(key => !key.StartsWith("help.", StringComparison.Ordinal) && !key.StartsWith("finding.", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
         foreach (string key in english.Keys) Assert.True(Places(english[key]) == Places(spanish[key]), key);
     }
 
@@ -29,6 +31,20 @@ public sealed partial class WordingTests
         Assert.True(missing.Count == 0, string.Join('\n', missing));
 
         static IEnumerable<Field> All(IEnumerable<Field> fields) => fields.SelectMany(field => All(field.Fields).Prepend(field));
+    }
+
+    [Fact]
+    public void What_the_engine_says_of_fields_and_findings_is_put_into_a_language_where_it_has_words_for_it()
+    {
+        Wording words = new();
+        Field book = FieldSheet.Read()["siteBook"], span = FieldSheet.Read()["frame"].Fields.First(field => field.Name == "span");
+        Finding twice = new("error", "plan.site-book.duplicate-id", "siteBook[1].id", "Two entries.", "2", null), unknown = twice with { Code = "none.such" };
+        Assert.Equal((book.Help, "Two entries."), (words.Help(book), words.Found(twice)));
+        words.Choose("es");
+        Assert.NotEqual(book.Help, words.Help(book));
+        Assert.All(book.Fields, field => Assert.NotEqual(field.Help, words.Help(field)));
+        Assert.Equal("Dos anotaciones del libro de obra tienen la misma marca.", words.Found(twice));
+        Assert.Equal((span.Help, "Two entries."), (words.Help(span), words.Found(unknown)));
     }
 
     [Fact]

@@ -268,7 +268,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     private static ImmutableArray<Finding> FindingsIn(JsonElement? results) =>
     [
         .. Results.Items(Results.Find(results, "diagnostics")).Concat(Results.Items(Results.Find(results, "assumptions"))).Select(each =>
-            new Finding(Results.Word(each, "severity"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
+            new Finding(Results.Word(each, "severity"), Results.Word(each, "code"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
     ];
 
     private static ImmutableDictionary<string, Rule> RulesIn(JsonElement? results) => Results.Items(Results.Find(results, "rules"))

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Hoopwright.Sheets.Words;
+using Hoopwright.Web.Fields;
+using Hoopwright.Web.State;
 
 namespace Hoopwright.Web.Words;
 
@@ -47,6 +49,14 @@ public sealed class Wording
     /// <param name="pattern">The field's path with [] for list items.</param>
     /// <param name="choice">The word in the plan.</param>
     public bool HasChoice(string pattern, string choice) => ChoiceName(pattern, choice) is not null;
+
+    /// <summary>What a field means: in the language chosen where someone has put it into it, else as the schema of plans says it.</summary>
+    /// <param name="field">The field.</param>
+    public string Help(Field field) => chosen.GetValueOrDefault("help." + field.Path) ?? field.Help;
+
+    /// <summary>What was found: in the language chosen where someone has put it into it, else as the engine says it.</summary>
+    /// <param name="found">What was found; what was seen and what would do are told beside it.</param>
+    public string Found(Finding found) => chosen.GetValueOrDefault("finding." + found.Code) ?? found.Message;
 
     /// <summary>What a result is called.</summary>
     /// <param name="path">Its path without unit.</param>
