@@ -137,10 +137,11 @@ public static class SvgWriter
         LetterWeight.Bold => 700,
     };
 
-    // To a thousandth, without zeros at the end. Whole numbers are put into text several times faster than fractions.
+    // To a thousandth, without zeros at the end; a last digit's noise beside a half decides nothing. Whole numbers are put into
+    // text several times faster than fractions.
     private static string Mm(double value)
     {
-        long thousandths = (long)Math.Round(value * 1000, MidpointRounding.AwayFromZero), size = Math.Abs(thousandths), part = size % 1000;
+        long thousandths = (long)Math.Round(Math.Round(value * 1000, 6), MidpointRounding.AwayFromZero), size = Math.Abs(thousandths), part = size % 1000;
         string whole = (size / 1000).ToString(CultureInfo.InvariantCulture), sign = thousandths < 0 ? "-" : "";
         return part == 0 ? sign + whole : sign + whole + "." + part.ToString("000", CultureInfo.InvariantCulture).TrimEnd('0');
     }
