@@ -8,10 +8,25 @@ namespace Hoopwright.Plans;
 /// <summary>Site, tubes, boards and frame.</summary>
 internal static class FrameFormats
 {
+    public static PlanFormat<Obstacle> Obstacle { get; } = new(
+        Text<Obstacle>("name", "spruces", each => each.Name, (each, value) => each with { Name = value }),
+        Quantity<Obstacle, Angle>("from", Bearings, each => each.From, (each, value) => each with { From = value }, required: true),
+        Quantity<Obstacle, Angle>("to", Bearings, each => each.To, (each, value) => each with { To = value }, required: true),
+        Quantity<Obstacle, Length>(
+            "distance", PlanQuantities.Length.Within("1 ft", "6000 ft", "0.31 m", "1800 m").Like("60 ft", "20 m"), each => each.Distance, (each, value) => each with { Distance = value }, required: true),
+        Quantity<Obstacle, Length>(
+            "height", PlanQuantities.Length.Within("0 ft", "400 ft", "0 m", "120 m").Like("30 ft", "10 m"), each => each.Height, (each, value) => each with { Height = value }, required: true),
+        Quantity<Obstacle, Ratio>("lets", PlanQuantities.Percentage.Within("0 %", "100 %").Like("0 %", "0 %"), each => each.Lets, (each, value) => each with { Lets = value }));
+
+    public static PlanFormat<HorizonPoint> HorizonPoint { get; } = new(
+        Quantity<HorizonPoint, Angle>("direction", Bearings, point => point.Direction, (point, value) => point with { Direction = value }, required: true),
+        Quantity<HorizonPoint, Angle>(
+            "rises", PlanQuantities.Angle.Within("0°", "80°").Like("5°", "5°"), point => point.Rises, (point, value) => point with { Rises = value }, required: true));
+
     public static PlanFormat<Site> Site { get; } = new(
         Text<Site>("place", "the field behind the barn", site => site.Place, (site, value) => site with { Place = value }),
         Quantity<Site, Angle>(
-            "frontFaces", PlanQuantities.Bearing.Within("0°", "359.999°").Like("S", "S"), site => site.FrontFaces, (site, value) => site with { FrontFaces = value }),
+            "frontFaces", Bearings, site => site.FrontFaces, (site, value) => site with { FrontFaces = value }),
         Quantity<Site, Ratio>("fallAlong", Fall, site => site.FallAlong, (site, value) => site with { FallAlong = value }),
         Quantity<Site, Ratio>("fallAcross", Fall, site => site.FallAcross, (site, value) => site with { FallAcross = value }),
         Choice<Site, PostTopLine>("postTops", site => site.PostTops, (site, value) => site with { PostTops = value }),
@@ -34,6 +49,8 @@ internal static class FrameFormats
         Quantity<Site, Angle>("longitude", PlanQuantities.Angle.Within("-180°", "180°").Like("-78.7°", "-78.7°"), site => site.Longitude, (site, value) => site with { Longitude = value }),
         Quantity<Site, Length>("neighbourLeft", Room, site => site.NeighbourLeft, (site, value) => site with { NeighbourLeft = value }),
         Quantity<Site, Length>("neighbourRight", Room, site => site.NeighbourRight, (site, value) => site with { NeighbourRight = value }),
+        Groups<Site, Obstacle>("obstacles", Obstacle, site => site.Obstacles, (site, value) => site with { Obstacles = value }),
+        Groups<Site, HorizonPoint>("horizon", HorizonPoint, site => site.Horizon, (site, value) => site with { Horizon = value }),
         YesNo<Site>("organic", site => site.Organic, (site, value) => site with { Organic = value }));
 
     public static PlanFormat<Tube> Tube { get; } = new(

@@ -65,6 +65,10 @@ public sealed record Plan : PlanSection
     [Description("What a day must be like to pull the roof film.")]
     public CoverDay CoverDay { get; init; } = new();
 
+    /// <summary>What the climate inside is worked out with.</summary>
+    [Description("What the climate inside is worked out with.")]
+    public InsideRules Inside { get; init; } = new();
+
     /// <summary>Saw and leftovers.</summary>
     [Description("Saw and leftovers.")]
     public CutRules Cuts { get; init; } = new();

@@ -23,6 +23,9 @@ internal static class PlanRanges
     /// <summary>Lengths that tube, boards, channel and wire are sold in.</summary>
     public static QuantityRange<Length> Stick { get; } = PlanQuantities.Length.Within("1 ft", "100 ft", "0.31 m", "30.4 m").Like("12 ft", "3.6 m");
 
+    /// <summary>Directions on the compass.</summary>
+    public static QuantityRange<Angle> Bearings { get; } = PlanQuantities.Bearing.Within("0°", "359.999°").Like("S", "S");
+
     /// <summary>The fall of the ground.</summary>
     public static QuantityRange<Ratio> Fall { get; } = PlanQuantities.Percentage.Within("-20 %", "20 %").Like("1 %", "1 %");
 

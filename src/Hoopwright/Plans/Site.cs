@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.ComponentModel;
 using Hoopwright.Quantities;
 
@@ -81,6 +82,14 @@ public sealed record Site : PlanSection
     /// <summary>Clear distance from the right foot to the next tunnel on the right; leave out when none is near.</summary>
     [Description("Clear distance from the right foot to the next tunnel on the right; leave out when none is near.")]
     public Written<Length>? NeighbourRight { get; init; }
+
+    /// <summary>Trees, hedges and buildings that shade the tunnel.</summary>
+    [Description("Trees, hedges and buildings that shade the tunnel.")]
+    public ImmutableArray<Obstacle> Obstacles { get; init; } = [];
+
+    /// <summary>How high hills stand over the level, direction by direction; between two of them the skyline runs straight.</summary>
+    [Description("How high hills stand over the level, direction by direction; between two of them the skyline runs straight.")]
+    public ImmutableArray<HorizonPoint> Horizon { get; init; } = [];
 
     /// <summary>True when the land is farmed to organic rules, which bar some treated lumber.</summary>
     [Description("True when the land is farmed to organic rules, which bar some treated lumber.")]

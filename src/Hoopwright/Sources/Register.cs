@@ -46,4 +46,6 @@ internal static class Register
     internal static PublishedWork Perez { get; } = new("Perez, Ineichen, Seals, Michalsky and Stewart, Modeling daylight availability and irradiance components, Solar Energy 44 (1990) 271");
 
     internal static PublishedWork Baskerville { get; } = new("Baskerville and Emin, Rapid estimation of heat accumulation from maximum and minimum temperatures, Ecology 50 (1969) 514");
+
+    internal static PublishedWork Fao56 { get; } = new("FAO Irrigation and Drainage Paper 56, Crop evapotranspiration, Food and Agriculture Organization (1998)");
 }
