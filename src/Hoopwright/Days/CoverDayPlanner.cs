@@ -15,10 +15,6 @@ public static class CoverDayPlanner
     // A record of at least so many days speaks of months.
     private const int DaysOfClimate = 300;
 
-    // A station farther away, or this much higher or lower, may have other weather: common practice, no source.
-    private static readonly Length FarAway = Length.FromMetres(80_000);
-    private static readonly Length FarUp = Length.FromMetres(300);
-
     // Without a plan: bows of a usual height.
     private static readonly Length UsualHeight = Length.FromFeet(12);
     private const int UsualHours = 4;
@@ -36,7 +32,7 @@ public static class CoverDayPlanner
         Plan plan = tunnel.Plan;
         var answers = new Answers(tunnel.Units);
         List<Diagnostic> found = [];
-        if (PlaceOf(plan, record, found) is not { } place) return new(null, [.. found]);
+        if (SitePlace.Of(plan, record, found) is not { } place) return new(null, [.. found]);
 
         CoverDay day = plan.CoverDay;
         CoverHours hours = CoverHours.Of(plan, cover, answers);
@@ -70,7 +66,7 @@ public static class CoverDayPlanner
     {
         ArgumentNullException.ThrowIfNull(record);
         List<Diagnostic> found = [];
-        if (PlaceOf(new Plan(), record, found) is not { } place) return new(null, [.. found]);
+        if (SitePlace.Of(new Plan(), record, found) is not { } place) return new(null, [.. found]);
         SiteWind wind = SiteWind.Open(UsualHeight, record.WindHeight);
         var limits = new WindowLimits
         {
@@ -126,29 +122,4 @@ public static class CoverDayPlanner
         };
         return new(report, report.Diagnostics);
     }
-
-    /// <summary>Where the tunnel is: as the plan says, or as the weather says; null, and why, where neither does.</summary>
-    private static Place? PlaceOf(Plan plan, WeatherRecord record, List<Diagnostic> found)
-    {
-        Place? given = plan.Site is { Latitude: { } north, Longitude: { } east } ? new Place(north.Value, east.Value, plan.Site.Elevation?.Value ?? record.Place?.Elevation ?? Length.Zero) : null;
-        if (given is null && record.Place is null)
-        {
-            found.Add(new Diagnostic("days.no-place", Severity.Error, "site.latitude", "Neither the plan nor the weather says where the place is, so sunrise and sunset are not known.", null, "site.latitude and site.longitude"));
-            return null;
-        }
-        if (given is null || record.Place is null) return given ?? record.Place;
-        Length away = given.DistanceTo(record.Place), up = (given.Elevation - record.Place.Elevation).Abs();
-        UnitSystem units = plan.Units ?? UnitSystem.UsCustomary;
-        if (away > FarAway)
-            found.Add(new Diagnostic("days.far", Severity.Warning, "site.latitude", "The weather is from far away: it may be another there.", Far(away, units), "within " + Far(FarAway, units)));
-        if (plan.Site.Elevation is not null && up > FarUp)
-            found.Add(new Diagnostic("days.height", Severity.Warning, "site.elevation", "The weather is from a place much higher or lower: it may be another there.", TapeText.OfRun(up, units), "within " + TapeText.OfRun(FarUp, units)));
-        return given;
-    }
-
-    private static string Far(Length length, UnitSystem units) => units switch
-    {
-        UnitSystem.UsCustomary => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{length.Metres / 1609.344:0} mi"),
-        UnitSystem.Metric => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{length.Metres / 1000:0} km"),
-    };
 }

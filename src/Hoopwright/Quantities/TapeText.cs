@@ -176,6 +176,34 @@ public static partial class TapeText
         UnitSystem.Metric => Fixed(temperature.Celsius, 0) + " °C",
     };
 
+    /// <summary>A difference of temperatures to a tenth, with its sign: <c>+2.3 °F</c> or <c>+1.3 K</c>.</summary>
+    public static string Of(TemperatureDifference difference, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Signed(difference.FahrenheitDegrees) + " °F",
+        UnitSystem.Metric => Signed(difference.Kelvins) + " K",
+    };
+
+    /// <summary>Warmth summed over days: <c>2450 °F·d</c> or <c>1361 K·d</c>.</summary>
+    public static string Of(GrowthSum sum, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(sum.FahrenheitDays, 0) + " °F·d",
+        UnitSystem.Metric => Fixed(sum.KelvinDays, 0) + " K·d",
+    };
+
+    /// <summary>A flow of air: <c>8500 cfm</c>, or <c>4.0 m³/s</c>.</summary>
+    public static string Of(AirFlow flow, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(Math.Round(flow.CubicFeetPerMinute / 10) * 10, 0) + " cfm",
+        UnitSystem.Metric => Fixed(flow.CubicMetresPerSecond, 2) + " m³/s",
+    };
+
+    /// <summary>A power of a heater: <c>247700 Btu/h</c>, or <c>72.6 kW</c>.</summary>
+    public static string Of(Power power, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Fixed(Math.Round(power.BtuPerHour / 100) * 100, 0) + " Btu/h",
+        UnitSystem.Metric => Fixed(power.Watts / 1000, 1) + " kW",
+    };
+
     /// <summary>An angle in degrees to a tenth: <c>12.0°</c>.</summary>
     public static string Of(Angle angle) => Fixed(angle.Degrees, 1) + "°";
 
@@ -188,6 +216,8 @@ public static partial class TapeText
         double rounded = Math.Round(Finite(value), decimals, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
     }
+
+    private static string Signed(double value) => (Math.Round(value, 1, MidpointRounding.AwayFromZero) >= 0 ? "+" : "") + Fixed(value, 1);
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -26,6 +26,9 @@ internal sealed class AirExchange
 
     internal const double SquareOn = 0.5, Aslant = 0.3, GravityMps2 = 9.80665;
 
+    // Air of one temperature still stirs; it also keeps the root smooth where inside and outside meet.
+    private const double StillK = 0.01;
+
     private const int StripsOfOpening = 8;
     private readonly (double Facing, double AreaM2)[] _walls;
 
@@ -56,10 +59,15 @@ internal sealed class AirExchange
     /// <param name="insideK">Air inside, K.</param>
     /// <param name="outsideK">Air outside, K.</param>
     /// <param name="windMps">u, wind at the openings, m/s.</param>
-    internal double M3PerS(double insideK, double outsideK, double windMps)
+    internal double M3PerS(double insideK, double outsideK, double windMps) => WithSlope(insideK, outsideK, windMps).M3PerS;
+
+    /// <summary>Q, and by how much it grows with a kelvin inside.</summary>
+    internal (double M3PerS, double PerK) WithSlope(double insideK, double outsideK, double windMps)
     {
-        double stack = 2 * GravityMps2 * Math.Abs(insideK - outsideK) / insideK * StackM25 * StackM25, wind = AreaM2 * AreaM2 / 4 * WindCoefficient * windMps * windMps;
-        return Discharge * Math.Sqrt(stack + wind);
+        if (AreaM2 <= 0) return (0, 0);
+        double warmer = insideK - outsideK, difference = Math.Sqrt((warmer * warmer) + (StillK * StillK)), stack = 2 * GravityMps2 / insideK * StackM25 * StackM25;
+        double wind = AreaM2 * AreaM2 / 4 * WindCoefficient * windMps * windMps, flow = Discharge * Math.Sqrt((stack * difference) + wind);
+        return (flow, Discharge * Discharge * stack * ((warmer / difference) - (difference / insideK)) / (2 * flow));
     }
 
     /// <summary>Air that wind from a direction blows through, by the rule of thumb, m³/s; 0 where nothing is open on two sides.</summary>

@@ -25,8 +25,9 @@ internal sealed class HeatBalance
     // Film with so much water is wet all over, kg/m² of film; more drips off. From memory.
     internal const double WetFilmKgPerM2 = 0.05;
 
-    // Still air carries a little all the same, W/m²K: keeps vapour from standing still where all is of one temperature.
-    private const double StillAir = 0.5, StepS = 3600, LargestStepK = 15;
+    // Air that other surfaces stir carries vapour as if by this difference at the least, K; from memory. It also keeps the balance to one solution.
+    private const double StirredK = 1, StepS = 3600, LargestStepK = 15;
+    private const double GroundFactor = 1.86, GroundPower = 0.33, FilmFactor = 1.95, FilmPower = 0.3;
     private const int MostSteps = 60, Wetnesses = 10, MostNodes = 6;
 
     private readonly HeatHouse _house;
@@ -184,14 +185,14 @@ internal sealed class HeatBalance
 
         // Warmth by touch.
         int low = hour.RowCover ? 1 : air;
-        double groundFilm = Touch(0, low, 1, 1.86, 0.33, size);
+        Touch(0, low, 1, GroundFactor, GroundPower, size);
         if (hour.RowCover)
         {
-            Touch(1, 2, InsideDefaults.RowCoverAreaOverFloor, 1.95, 0.3, size);
-            Touch(2, air, InsideDefaults.RowCoverAreaOverFloor, 1.95, 0.3, size);
+            Touch(1, 2, InsideDefaults.RowCoverAreaOverFloor, FilmFactor, FilmPower, size);
+            Touch(2, air, InsideDefaults.RowCoverAreaOverFloor, FilmFactor, FilmPower, size);
             Even(1, air, InsideDefaults.RowCoverChanges * InsideDefaults.RowCoverHeightM * density * heat / 3600, size);
         }
-        double airFilm = Touch(air, film, coverOver, 1.95, 0.3, size);
+        Touch(air, film, coverOver, FilmFactor, FilmPower, size);
         if (_house.Layers == 2) Even(film, outer, coverOver * InflatedWPerM2K, size);
         double outside = coverOver * (0.95 + (6.76 * Math.Pow(hour.WindMps, 0.49)));
         OutsideAirWPerM2 = Boundary(outer, outside, hour.OutsideK, size);
@@ -209,57 +210,37 @@ internal sealed class HeatBalance
         double leak = _house.LeakPerHour * _house.HeightM / 3600, open = 0, openPerK = 0;
         if (hour.Open is { AreaM2: > 0 } gaps)
         {
-            double inside = NodesK[air];
-            open = gaps.M3PerS(inside, hour.OutsideK, hour.WindAtOpeningsMps) / _house.FloorM2;
-            openPerK = (gaps.M3PerS(inside + 0.01, hour.OutsideK, hour.WindAtOpeningsMps) / _house.FloorM2 - open) / 0.01;
+            (double flow, double perK) = gaps.WithSlope(NodesK[air], hour.OutsideK, hour.WindAtOpeningsMps);
+            (open, openPerK) = (flow / _house.FloorM2, perK / _house.FloorM2);
         }
         double passed = density * (leak + open);
         ExchangeM3PerS = (leak + open) * _house.FloorM2;
         PassedAirWPerM2 = Boundary(air, passed * heat, hour.OutsideK, size);
         _system[air, air] += density * openPerK * heat * (NodesK[air] - hour.OutsideK);
-        if (_house.Damp) Vapour(hour, film, size, passed, density * openPerK, air, Math.Max(groundFilm, StillAir), Math.Max(airFilm, StillAir * coverOver), vapour / latent);
+        if (_house.Damp) Vapour(hour, (low, air, film, size), passed, density * openPerK, vapour / latent);
 
         int NodeOf(int plane) => plane == 0 ? 0 : rowCover ? (plane == 1 ? 2 : film + plane - 2) : film + plane - 1;
     }
 
-    /// <summary>Water that ground and crop give to the air and that leaves with the air or on the film: none is stored in the air.</summary>
-    private void Vapour(in HeatHour hour, int film, int size, double passed, double passedPerK, int air, double groundWPerK, double filmWPerK, double cropKgPerS)
+    /// <summary>
+    /// Water that ground and crop give to the air and that leaves with the air or on the film: none is stored in the air. The ground takes none back;
+    /// into air drier than its surface the film gives what hangs on it.
+    /// </summary>
+    private void Vapour(in HeatHour hour, (int Low, int Air, int Film, int Size) at, double passed, double passedPerK, double cropKgPerS)
     {
-        double latent = MoistAir.EvaporationJPerKg;
+        (int low, int air, int film, int size) = at;
+        double latent = MoistAir.EvaporationJPerKg, heat = MoistAir.HeatJPerKgK, bare = GroundVapour * (1 - _house.CropCover);
         (double atGround, double groundPerK) = MoistAir.Saturated(NodesK[0], hour.PressurePa);
         (double atFilm, double filmPerK) = MoistAir.Saturated(NodesK[film], hour.PressurePa);
-        double fromGround = groundWPerK / MoistAir.HeatJPerKgK * GroundVapour * (1 - _house.CropCover), toFilm = filmWPerK / MoistAir.HeatJPerKgK;
-        double source = (passed * hour.Water) + cropKgPerS, filmNow, filmShare, given = 0, groundNow = fromGround;
-        // With dry air the ground gives, with wet air it takes nothing; with air drier than the film's surface the film gives what hangs on it.
-        Water = (source + (fromGround * atGround)) / (passed + fromGround);
-        if (Water > atGround)
-        {
-            groundNow = 0;
-            Water = source / passed;
-        }
-        if (Water > atFilm || hour.FilmWaterKg > 0)
-        {
-            double withFilm = (source + (groundNow * atGround) + (toFilm * atFilm)) / (passed + groundNow + toFilm);
-            double dries = toFilm * (atFilm - withFilm), most = hour.FilmWaterKg / StepS;
-            if (dries <= most)
-            {
-                (Water, filmShare) = (withFilm, toFilm);
-            }
-            else
-            {
-                (filmShare, given) = (0, most);
-                Water = (source + (groundNow * atGround) + most) / (passed + groundNow);
-            }
-        }
-        else
-        {
-            filmShare = 0;
-        }
+        double groundK = NodesK[0] - NodesK[low], filmK = NodesK[air] - NodesK[film], groundStir = (groundK * groundK) + (StirredK * StirredK), filmStir = (filmK * filmK) + (StirredK * StirredK);
+        double fromGround = GroundFactor * Math.Pow(groundStir, GroundPower / 2) / heat * bare, toFilm = FilmFactor * _house.CoverOverFloor * Math.Pow(filmStir, FilmPower / 2) / heat;
+        double source = (passed * hour.Water) + cropKgPerS, most = hour.FilmWaterKg / StepS, driest = atFilm - (most / toFilm);
+        // What leaves less what comes grows with the water in the air, so that its sign at each bend says on which side of it the balance lies.
+        double groundNow = Left(atGround) > 0 ? fromGround : 0, filmShare = Left(atFilm) <= 0 || (most > 0 && Left(driest) <= 0) ? toFilm : 0, given = filmShare == 0 ? most : 0;
+        Water = (source + (groundNow * atGround) + (filmShare * atFilm) + given) / (passed + groundNow + filmShare);
         double all = passed + groundNow + filmShare, waterPerGround = groundNow * groundPerK / all, waterPerFilm = filmShare * filmPerK / all;
-        double waterPerAir = passedPerK * (hour.Water - Water) / all;
-        filmNow = (filmShare * (Water - atFilm)) - given;
-        double evaporates = groundNow * (atGround - Water);
-        _system[0, size] -= latent * evaporates;
+        double waterPerAir = passedPerK * (hour.Water - Water) / all, filmNow = (filmShare * (Water - atFilm)) - given, dries = atGround - Water;
+        _system[0, size] -= latent * groundNow * dries;
         _system[0, 0] += latent * groundNow * (groundPerK - waterPerGround);
         _system[0, film] -= latent * groundNow * waterPerFilm;
         _system[0, air] -= latent * groundNow * waterPerAir;
@@ -267,12 +248,25 @@ internal sealed class HeatBalance
         _system[film, film] += latent * filmShare * (filmPerK - waterPerFilm);
         _system[film, 0] -= latent * filmShare * waterPerGround;
         _system[film, air] -= latent * filmShare * waterPerAir;
+        // Vapour also moves faster where the difference of temperatures stirs the air more.
+        Stirred(0, low, GroundPower * groundNow * groundK / groundStir, dries * (1 - (groundNow / all)), filmShare * dries / all);
+        Stirred(air, film, FilmPower * filmShare * filmK / filmStir, groundNow * (Water - atFilm) / all, (Water - atFilm) * (1 - (filmShare / all)));
         CondensedKg = filmNow * StepS;
         PassedVapourWPerM2 = latent * passed * (hour.Water - Water);
+
+        void Stirred(int warm, int cool, double perK, double evaporates, double condenses)
+        {
+            _system[0, warm] += latent * perK * evaporates;
+            _system[0, cool] -= latent * perK * evaporates;
+            _system[film, warm] -= latent * perK * condenses;
+            _system[film, cool] += latent * perK * condenses;
+        }
+
+        double Left(double water) => (passed * water) - source - (fromGround * Math.Max(0, atGround - water)) + (water > atFilm ? toFilm * (water - atFilm) : -Math.Min(toFilm * (atFilm - water), most));
     }
 
-    /// <summary>Convection between two nodes, c·|ΔT|^p·ΔT over an area; its conductance.</summary>
-    private double Touch(int a, int b, double area, double factor, double power, int size)
+    /// <summary>Convection between two nodes, c·|ΔT|^p·ΔT over an area.</summary>
+    private void Touch(int a, int b, double area, double factor, double power, int size)
     {
         double difference = NodesK[a] - NodesK[b], conductance = area * factor * Math.Pow(Math.Abs(difference), power), flow = conductance * difference, slope = conductance * (1 + power);
         _system[a, size] -= flow;
@@ -281,7 +275,6 @@ internal sealed class HeatBalance
         _system[b, b] += slope;
         _system[a, b] -= slope;
         _system[b, a] -= slope;
-        return conductance;
     }
 
     private void Even(int a, int b, double conductance, int size)
