@@ -39,6 +39,37 @@ public sealed class WeatherTests : IDisposable
     }
 
     [Fact]
+    public void A_year_inside_is_told_in_words_in_json_and_hour_by_hour()
+    {
+        (int code, string output, string messages) = Run("inside", Example, Year);
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("opened by hand", output, StringComparison.Ordinal);
+        Assert.Contains("carbon monoxide", output, StringComparison.Ordinal);
+        Assert.Contains("inside.sky", messages, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run("inside", Example, Year, "--json").Output);
+        JsonElement inside = json.RootElement.GetProperty("inside");
+        Assert.Equal(12, inside.GetProperty("light").GetProperty("months").GetArrayLength());
+        Assert.Equal("outside", inside.GetProperty("ways")[0].GetProperty("kept").GetString());
+        Assert.True(inside.GetProperty("ways")[1].GetProperty("highestC").GetDouble() > inside.GetProperty("ways")[0].GetProperty("highestC").GetDouble() + 5);
+        string[] hours = Run("inside", Example, Year, "--csv").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(8761, hours.Length);
+        Assert.All(hours, hour => Assert.Equal(9, hour.Split(',').Length));
+    }
+
+    [Fact]
+    public void A_year_inside_needs_a_year_and_one_form()
+    {
+        (int code, string output, _) = Run("inside", Example, Forecast, "--json");
+        Assert.Equal(ExitCode.InputErrors, code);
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("inside").ValueKind);
+        Assert.Contains("inside.short", output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.WrongUsage, Run("inside", Example, Year, "--json", "--csv").Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("inside", "-", "-").Code);
+        Assert.Equal(ExitCode.WrongUsage, Run("inside", Example).Code);
+    }
+
+    [Fact]
     public void Charts_are_drawings_of_what_there_is_data_for()
     {
         string charts = Path.Combine(folder, "charts");
@@ -74,6 +105,8 @@ public sealed class WeatherTests : IDisposable
         Assert.Contains("calendar", Run("days", "--help").Output, StringComparison.Ordinal);
 
     private static string Example => Path.Combine(SamplePlans.Root, "examples", "gothic-26ft.json");
+
+    private static string Year => Path.Combine(SamplePlans.Root, "examples", "year-invented.csv");
 
     private static string Forecast => Path.Combine(SamplePlans.Root, "examples", "forecast-invented.json");
 

@@ -52,6 +52,7 @@ internal static class CommandTree
         root.Subcommands.Add(SweepVerb.Command(terminal));
         root.Subcommands.Add(CompareVerb.Command(terminal));
         root.Subcommands.Add(DaysVerb.Command(terminal));
+        root.Subcommands.Add(InsideVerb.Command(terminal));
         root.Subcommands.Add(WeatherVerb.Command(terminal));
         root.Subcommands.Add(FrameVerb.Command(terminal));
         root.Subcommands.Add(CutVerb.Command(terminal));

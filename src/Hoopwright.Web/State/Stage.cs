@@ -15,7 +15,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("frame", ["frame"], ["bow", "left-side"]),
         new("ground", ["ground"], ["left-side", "set-out"]),
         new("ends", ["ends"], ["front-end", "back-end"]),
-        new("cover", ["sides", "cover", "fasteners", "coverDay"], ["left-side", "film-cuts"]),
+        new("cover", ["sides", "cover", "fasteners", "coverDay", "inside"], ["left-side", "film-cuts"]),
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
         new("orders", ["prices", "stock", "orders", "crew"], ["bow"]),
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),

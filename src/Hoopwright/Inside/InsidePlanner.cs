@@ -37,7 +37,7 @@ public static class InsidePlanner
         if (record.Count > MostHours)
         {
             year = FirstYear(record);
-            found.Add(new Diagnostic("inside.first-year", Severity.Assumption, "weather", "The weather is longer than a year, so its first year was taken.", $"{record.Count / 24} days", "one year"));
+            found.Add(new Diagnostic("inside.first-year", Severity.Assumption, "weather", "The weather is longer than a year, so its first year was taken.", $"{record.Count / 24} days", "the first year"));
         }
         InsideSetup setup = InsideSetup.Of(tunnel, answers);
         CheckRules(tunnel, setup, found);
@@ -47,8 +47,8 @@ public static class InsidePlanner
         if (weather is null || found.Exists(each => each.Severity == Severity.Error)) return new(null, [.. found.OrderBy(each => each.Severity)]);
         if (weather.Filled > 0)
             found.Add(new Diagnostic("inside.filled", Severity.Warning, "weather", "Hours in which the weather does not know everything were filled from the day before.", weather.Filled.ToString(CultureInfo.InvariantCulture) + " h", "a record without gaps"));
-        if (weather.Split) found.Add(new Diagnostic("inside.split-light", Severity.Assumption, "weather", "The weather has only all light together; what comes from the sun and what from the sky was told apart by a formula.", null, "beam and diffuse radiation"));
-        if (weather.InfraredWorkedOut) found.Add(new Diagnostic("inside.sky", Severity.Assumption, "weather", "The weather has no infrared from the sky; it was worked out from air, dew point and cloud.", null, "sky infrared"));
+        if (weather.Split) found.Add(new Diagnostic("inside.split-light", Severity.Assumption, "weather", "The weather has only all light together; what comes from the sun and what from the sky was told apart by a formula.", null, "by how clear the sky is"));
+        if (weather.InfraredWorkedOut) found.Add(new Diagnostic("inside.sky", Severity.Assumption, "weather", "The weather has no infrared from the sky; it was worked out from air, dew point and cloud.", null, "the sky of Clark and Allen"));
         if (setup.Openings.IsEmpty) found.Add(new Diagnostic("inside.nothing-opens", Severity.Warning, "sides.left.kind", "Nothing of the tunnel opens for air, so it gets as hot as it does shut.", null, "a side that rolls up, a door or a vent"));
         var study = new InsideStudy(setup, weather, year, place);
         InsideReport report = study.Report(answers) with { Rules = answers.Rules };

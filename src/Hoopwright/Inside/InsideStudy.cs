@@ -79,7 +79,7 @@ internal sealed class InsideStudy
             Band = new(windyStats.Highest, calmStats.Highest, windyStats.Lowest, calmStats.Lowest, windyStats.NightLift, calmStats.NightLift),
             Heater = HeaterSize.Of(_setup.HeatTo ?? _setup.Coldest, _setup.ColdestAir, lossWPerM2K, shape.CoverM2, shape.VolumeM3, _setup.LeakPerHour),
             HeaterMean = Power.FromWatts(kept.Sums.Heater / _weather.Count * shape.FloorM2),
-            Fan = FanSize.Of(brightest, HeatBalance.CropVapour * _setup.CropCover, shape.FloorM2, lossWPerM2K * shape.CoverM2),
+            Fan = FanSize.Of(brightest, HeatBalance.CropVapour(_setup.VentAt.Kelvins, _weather.PressurePa) * _setup.CropCover, shape.FloorM2, lossWPerM2K * shape.CoverM2),
             WetFilmHours = kept.WetFilmHours,
             BalanceLeft = Ratio.FromValue(kept.Sums.Left),
             Hours = [.. Enumerable.Range(0, _weather.Count).Select(hour => Hour(kept, hour))],

@@ -14,13 +14,11 @@ internal sealed class HeatBalance
     internal static readonly Formula InsideRule = new("h", "1.95·ΔT^0.3 at the film, 1.86·ΔT^0.33 at the ground", "W/m²K", new Citation("heat transfer in greenhouses, review values", "", Standing.FromMemory));
 
     internal static readonly Formula WaterRule = new(
-        "m", "h/cp·(w - w_s(T)) on the film, h/cp·0.3·(1 - crop)·(w_s(T) - w) from bare ground; a crop gives off 0.7 of the light it takes up", "kg/m²s",
-        new Citation("likeness of heat and vapour (Lewis); 0.7 of the light: upper end of 0.5 to 0.7; moist ground", "", Standing.FromMemory));
+        "m", "h/cp·(w - w_s(T)) on the film, h/cp·0.3·(1 - crop)·(w_s(T) - w) from bare ground; a crop gives off 0.945·Δ/(Δ + γ) of the light it takes up", "kg/m²s",
+        new Citation("likeness of heat and vapour (Lewis), moist ground; Priestley and Taylor (1972), 1.26 of the balance of rays, three quarters of the light", "", Standing.FromMemory));
 
-    // Part of the light it takes up that a watered crop turns into vapour, part of a wet surface's vapour that bare ground gives, gap between inflated films W/m²K,
-    // water in a full crop W h/m²K as a store of heat: all from memory.
-    internal const double CropVapour = 0.7;
-    private const double GroundVapour = 0.3, InflatedWPerM2K = 2.5, CropStoreWhPerM2K = 2.3;
+    // Part of a wet surface's vapour that bare ground gives, gap between inflated films W/m²K, water in a full crop W h/m²K as a store of heat: all from memory.
+    private const double GroundVapour = 0.3, InflatedWPerM2K = 2, CropStoreWhPerM2K = 2.3;
 
     // Film with so much water is wet all over, kg/m² of film; more drips off. From memory.
     internal const double WetFilmKgPerM2 = 0.05;
@@ -82,6 +80,15 @@ internal sealed class HeatBalance
     {
         Array.Fill(NodesK, kelvins);
         (AirK, CropAirK, FilmK) = (kelvins, kelvins, kelvins);
+    }
+
+    /// <summary>Part of the light it takes up that a watered crop turns into vapour: less in the cold. 0.70 at 25 °C, within the 0.5 to 0.7 that are usual.</summary>
+    /// <param name="airK">Air, K; that of the hour before.</param>
+    /// <param name="airPa">Pressure of the air, Pa.</param>
+    internal static double CropVapour(double airK, double airPa)
+    {
+        double slope = MoistAir.Saturated(airK, airPa).PerK * MoistAir.EvaporationJPerKg / MoistAir.HeatJPerKgK;
+        return 0.945 * slope / (slope + 1);
     }
 
     /// <summary>Heat that air and crop take up with a kelvin, W h/m²K.</summary>
@@ -201,7 +208,7 @@ internal sealed class HeatBalance
         if (!double.IsNaN(hour.AirBeforeK)) IntoAirWPerM2 = -Boundary(air, AirStoreWhPerM2K(density), hour.AirBeforeK, size);
 
         // Sun.
-        double crop = _house.CropCover * hour.SunWPerM2, vapour = _house.Damp ? CropVapour * crop : 0;
+        double crop = _house.CropCover * hour.SunWPerM2, vapour = _house.Damp ? CropVapour(double.IsNaN(hour.AirBeforeK) ? hour.OutsideK : hour.AirBeforeK, pressure) * crop : 0;
         _system[0, size] += hour.SunWPerM2 - crop;
         _system[low, size] += crop - vapour;
         for (int layer = film; layer <= outer; layer++) _system[layer, size] += hour.SunOnFilmWPerM2 / _house.Layers;
