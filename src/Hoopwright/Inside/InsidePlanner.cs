@@ -1,15 +1,10 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Hoopwright.Cover;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
 using Hoopwright.Inside.Air;
-using Hoopwright.Inside.Light;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
-using Hoopwright.Strength.Loads;
-using Hoopwright.Sun;
 using Hoopwright.Weather;
 
 namespace Hoopwright.Inside;

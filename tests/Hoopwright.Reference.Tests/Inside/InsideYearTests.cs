@@ -2,8 +2,6 @@ using Hoopwright.Inside;
 using Hoopwright.Inside.Air;
 using Hoopwright.Inside.Heat;
 using Hoopwright.Layout;
-using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Reference.Tests.Weather;
 using Hoopwright.Testing;
 using Hoopwright.Weather;

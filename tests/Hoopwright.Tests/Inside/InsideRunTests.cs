@@ -2,7 +2,6 @@ using CsCheck;
 using Hoopwright.Inside;
 using Hoopwright.Inside.Air;
 using Hoopwright.Inside.Heat;
-using Hoopwright.Inside.Light;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sun;

@@ -1,4 +1,3 @@
-using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Inside.Air;

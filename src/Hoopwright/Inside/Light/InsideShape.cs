@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
-using Hoopwright.Quantities;
 
 namespace Hoopwright.Inside.Light;
 
