@@ -14,6 +14,12 @@ internal static partial class EngineDesk
     internal static string Draw(string document, string figure) => EngineWork.Draw(document, figure);
 
     [JSExport]
+    internal static string Stands(string document) => EngineWork.Stands(document);
+
+    [JSExport]
+    internal static string Frame(string model) => EngineWork.Frame(model);
+
+    [JSExport]
     internal static string Whole(string document) => EngineWork.Whole(document);
 
     [JSExport]

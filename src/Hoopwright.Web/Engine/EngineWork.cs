@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hoopwright.Comparisons;
 using Hoopwright.Cutting;
+using Hoopwright.Diagnostics;
+using Hoopwright.Frames;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
@@ -64,6 +67,45 @@ public static class EngineWork
             json.WritePropertyName("drawing");
             if ((offers.FirstOrDefault(each => each.Name == figure) ?? offers.FirstOrDefault()) is { } wanted) WriteDrawing(json, wanted);
             else json.WriteNullValue();
+        });
+    }
+
+    /// <summary>What the bows by themselves stand, long before everything is worked out.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <returns>JSON: use (a part of the strength; null when a bow buckles first), words, bow, bows, combinations, seconds (of the analyses alone); empty when nothing is entered to stand.</returns>
+    public static string Stands(string document)
+    {
+        if (TunnelWorks.Plan(Read(document), depth: WorkDepth.Layout).Tunnel is not { } tunnel || StrengthPlanner.BowsAlone(tunnel) is not { } bows) return "";
+        long start = Stopwatch.GetTimestamp();
+        CombinationStrength worst = bows.Worst();
+        TimeSpan took = Stopwatch.GetElapsedTime(start);
+        return Json(json =>
+        {
+            if (worst.Utilisation is { } use) json.WriteNumber("use", Math.Round(use.Value, 4));
+            else json.WriteNull("use");
+            json.WriteString("words", worst.Words);
+            json.WriteNumber("bow", worst.Bow);
+            json.WriteNumber("bows", bows.Bows);
+            json.WriteNumber("combinations", bows.Combinations);
+            json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
+        });
+    }
+
+    /// <summary>Any frame of beams, as the verb frame solves it.</summary>
+    /// <param name="model">The frame file as text.</param>
+    /// <returns>JSON: answer, the text that the command line writes for machines; table, that for people; seconds; diagnostics [severity, path, message, seen, accepted].</returns>
+    public static string Frame(string model)
+    {
+        long start = Stopwatch.GetTimestamp();
+        FrameAnswer answer = FrameFile.Solve(Encoding.UTF8.GetBytes(model));
+        TimeSpan took = Stopwatch.GetElapsedTime(start);
+        return Json(json =>
+        {
+            json.WriteString("answer", Encoding.UTF8.GetString(FrameAnswerText.Json(answer, took)));
+            json.WriteString("table", FrameAnswerText.Table(answer));
+            json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
+            json.WritePropertyName("diagnostics");
+            DiagnosticJson.Write(json, answer.Diagnostics);
         });
     }
 

@@ -9,6 +9,12 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Draw"/>.</summary>
     Task<string> DrawAsync(string document, string figure);
 
+    /// <summary>See <see cref="EngineWork.Stands"/>.</summary>
+    Task<string> StandsAsync(string document);
+
+    /// <summary>See <see cref="EngineWork.Frame"/>.</summary>
+    Task<string> FrameAsync(string model);
+
     /// <summary>See <see cref="EngineWork.Whole"/>.</summary>
     Task<string> WholeAsync(string document);
 

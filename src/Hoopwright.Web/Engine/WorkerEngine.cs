@@ -17,6 +17,12 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> DrawAsync(string document, string figure) => AskAsync("quick", "Draw", document, figure);
 
     /// <inheritdoc/>
+    public Task<string> StandsAsync(string document) => AskAsync("deep", "Stands", document);
+
+    /// <inheritdoc/>
+    public Task<string> FrameAsync(string model) => AskAsync("deep", "Frame", model);
+
+    /// <inheritdoc/>
     public Task<string> WholeAsync(string document) => AskAsync("deep", "Whole", document);
 
     /// <inheritdoc/>

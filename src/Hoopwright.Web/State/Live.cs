@@ -17,6 +17,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     private int round;
     private bool started, isLooking, isWorking;
     private JsonElement? look, whole;
+    private (string Document, JsonElement? Stands) bowsAlone = ("", null);
     private string rulesText = "";
     private ImmutableArray<Finding> lookFindings = [], wholeFindings = [], deepFindings = [];
     private ImmutableDictionary<string, Rule> lookRules = ImmutableDictionary<string, Rule>.Empty, wholeRules = ImmutableDictionary<string, Rule>.Empty;
@@ -60,6 +61,9 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
 
     /// <summary>True while what the plan stands and its cut lists are still being worked out.</summary>
     public bool IsBehind => workedOn != plan.Document;
+
+    /// <summary>What the bows stand by themselves, of the plan as it is now, until everything is worked out; null when that is not known.</summary>
+    public JsonElement? BowsAlone => IsBehind && bowsAlone.Document == plan.Document ? bowsAlone.Stands : null;
 
     /// <summary>How many times there was something new to show.</summary>
     public int Version { get; private set; }
@@ -108,7 +112,7 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
         look = whole = Seen = null;
         (Picture, workedOn, lookedAt, IsUsable, Fault) = (null, "", "", false, null);
         (lookFindings, wholeFindings, deepFindings, Findings, Figures) = ([], [], [], [], []);
-        rulesText = "";
+        (rulesText, bowsAlone) = ("", ("", null));
         lookRules = wholeRules = Rules = ImmutableDictionary<string, Rule>.Empty;
         deepPictures.Clear();
     }
@@ -215,7 +219,15 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
             }
             while (document != plan.Document);
             int asked = round;
-            JsonElement answer = Parse(await engine.WholeAsync(document));
+            // What the bows stand by themselves is there long before everything is.
+            Task<string> standing = engine.StandsAsync(document), working = engine.WholeAsync(document);
+            string bows = await standing;
+            if (asked == round)
+            {
+                bowsAlone = (document, bows.Length == 0 ? null : Parse(bows));
+                Tell();
+            }
+            JsonElement answer = Parse(await working);
             if (asked != round) continue;
             workedOn = document;
             (wholeFindings, wholeRules) = (FindingsIn(Results.Find(answer, "results")), RulesIn(Results.Find(answer, "results")));
@@ -266,8 +278,13 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     }
 
     private static ImmutableArray<Finding> FindingsIn(JsonElement? results) =>
+        [.. FindingsOf(Results.Find(results, "diagnostics")), .. FindingsOf(Results.Find(results, "assumptions"))];
+
+    /// <summary>A list of what was found.</summary>
+    /// <param name="list">The list as the engine writes it; none when there is none.</param>
+    public static ImmutableArray<Finding> FindingsOf(JsonElement? list) =>
     [
-        .. Results.Items(Results.Find(results, "diagnostics")).Concat(Results.Items(Results.Find(results, "assumptions"))).Select(each =>
+        .. Results.Items(list).Select(each =>
             new Finding(Results.Word(each, "severity"), Results.Word(each, "code"), Results.Word(each, "path"), Results.Word(each, "message"), Maybe(each, "seen"), Maybe(each, "accepted"))),
     ];
 

@@ -21,12 +21,10 @@ public static class StrengthPlanner
     public static StrengthReport Plan(Tunnel tunnel, Answers answers, SideBySide? sideBySide = null)
     {
         TunnelLoads loads = LoadPlanner.Plan(tunnel, answers);
-        LegBase foot = answers.Take("ground.legBase", StrengthDefaults.LegBaseOf(tunnel.Anchor), tunnel.Plan.Ground.LegBase);
-        FootRange feet = FootRange.Of(tunnel, foot, tunnel.Plan.Ground.LegBase is not null);
+        FootRange feet = FeetOf(tunnel, answers);
         if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel)
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
-        SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, "frame.bowTube.yield", "Yield stress of the bows' steel; the seller states it.", answers);
-        var study = new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
+        BowStudy study = StudyOf(tunnel, loads, feet, answers);
         if (!study.Entered) return study.Report(InTurn.Run).Bows;
         (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts)? report = null;
         ImmutableArray<FootLoad> onPosts = [];
@@ -42,6 +40,16 @@ public static class StrengthPlanner
         return TunnelParts.Join(report!.Value.Bows, tunnel, onPosts, parts.AddRange(TunnelParts.InRow(tunnel, report.Value.EndPosts, answers)));
     }
 
+    /// <summary>The bows by themselves, for a first answer; null when nothing is entered to stand, or they are of a tube that is not checked.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    public static BowsAlone? BowsAlone(Tunnel tunnel)
+    {
+        var answers = new Answers(tunnel.Units);
+        if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel) return null;
+        BowStudy study = StudyOf(tunnel, LoadPlanner.Plan(tunnel, answers), FeetOf(tunnel, answers), answers);
+        return study is { Entered: true, AtSite.Length: > 0 } ? new BowsAlone(study) : null;
+    }
+
     /// <summary>The steel of a tube: of the yield stress that the plan states, or the weakest on sale.</summary>
     internal static SteelGrade GradeOf(Tube tube, string path, string says, Answers answers)
     {
@@ -51,6 +59,18 @@ public static class StrengthPlanner
         if (tube.Yield is null) return unknown;
         // A stated yield is what the mill promises at least: there is no weaker end to look at.
         return unknown with { Name = "steel of the stated yield", YieldPa = yieldPa, LeastYieldPa = yieldPa, MostYieldPa = 1.2 * yieldPa, UltimatePa = Math.Max(yieldPa, 1.1 * yieldPa) };
+    }
+
+    private static FootRange FeetOf(Tunnel tunnel, Answers answers)
+    {
+        LegBase foot = answers.Take("ground.legBase", StrengthDefaults.LegBaseOf(tunnel.Anchor), tunnel.Plan.Ground.LegBase);
+        return FootRange.Of(tunnel, foot, tunnel.Plan.Ground.LegBase is not null);
+    }
+
+    private static BowStudy StudyOf(Tunnel tunnel, TunnelLoads loads, FootRange feet, Answers answers)
+    {
+        SteelGrade grade = GradeOf(tunnel.Plan.Frame.BowTube, "frame.bowTube.yield", "Yield stress of the bows' steel; the seller states it.", answers);
+        return new BowStudy(tunnel, loads, new BowSteel(tunnel.BowTube, grade), feet);
     }
 
     private static StrengthReport NotChecked(TunnelLoads loads, FootRange feet, string reason) => new()

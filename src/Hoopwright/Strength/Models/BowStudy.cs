@@ -59,13 +59,20 @@ internal sealed class BowStudy
     /// <summary>True when the plan enters snow or wind.</summary>
     internal bool Entered => _loads.GroundSnow is not null || _loads.Wind is not null;
 
+    /// <summary>How many bows are tried.</summary>
+    internal int Bows => _taken.Length;
+
+    /// <summary>Combinations at the site. Those that ask the same of every bow are tried once; the first of them is named.</summary>
+    internal LoadedCase[] AtSite => field ??= [.. _cases.AtSite().DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
+
+    /// <summary>The combination under which a bow uses most of its strength.</summary>
+    internal CombinationStrength Worst() => AtSite.Select(each => Stand(each, _taken, _steel)).MaxBy(each => Ties.Key(each.Verdict.Utilisation)).Strength;
+
     /// <summary>Everything found, and what the posts of the ends carry in the row.</summary>
     /// <param name="sideBySide">How to run what needs nothing of each other.</param>
     internal (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts) Report(SideBySide sideBySide)
     {
-        // Combinations that ask the same of every bow are tried once; the first of them is named.
-        LoadedCase[] all = [.. _cases.AtSite()];
-        LoadedCase[] atSite = [.. all.DistinctBy(each => string.Join('/', _taken.Select(bow => bow.KeyOf(each))))];
+        LoadedCase[] all = [.. _cases.AtSite()], atSite = AtSite;
         bool entered = Entered;
         (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = [];
         double most = 0, atWorst = 0;
