@@ -1,4 +1,3 @@
-using Hoopwright.Quantities;
 using Hoopwright.Strength.Models;
 
 namespace Hoopwright.Strength;

@@ -10,10 +10,13 @@ namespace Hoopwright.Strength;
 internal readonly record struct MemberForces(double AxialN, double ShearYN, double ShearZN, double TorsionNm, double MomentYNm, double MomentZNm)
 {
     /// <summary>Resultant moment, for sections that have no weak axis.</summary>
-    internal double MomentNm => double.Hypot(MomentYNm, MomentZNm);
+    internal double MomentNm => Resultant(MomentYNm, MomentZNm);
 
     /// <summary>Resultant shear.</summary>
-    internal double ShearN => double.Hypot(ShearYN, ShearZN);
+    internal double ShearN => Resultant(ShearYN, ShearZN);
+
+    /// <summary>Two parts at right angles to each other, together. Forces and moments are nowhere near what overflows when squared.</summary>
+    internal static double Resultant(double one, double other) => Math.Sqrt((one * one) + (other * other));
 
     /// <summary>Compression, 0 under tension.</summary>
     internal double CompressionN => Math.Max(0, -AxialN);

@@ -187,9 +187,10 @@ internal sealed class BowTrial
     private BowVerdict Worst(in TubeStrength strength, double factor)
     {
         (double use, int chord, bool atEnd) = (-1, 0, false);
+        TubeLimits limits = strength.Limits;
         for (int at = 0; at < Mesh.Chords; at++)
         {
-            double start = TubeCheck.UseOf(strength, ForcesAt(at, false)), end = TubeCheck.UseOf(strength, ForcesAt(at, true));
+            double start = limits.UseOf(ForcesAt(at, false)), end = limits.UseOf(ForcesAt(at, true));
             if (Ties.Exceeds(start, use)) (use, chord, atEnd) = (start, at, false);
             if (Ties.Exceeds(end, use)) (use, chord, atEnd) = (end, at, true);
         }
@@ -212,18 +213,11 @@ internal sealed class BowTrial
         foreach (BowTerm term in terms)
         {
             BowLoad load = Loads[term.Load];
-            Add(_applied, load.Applied, term.Times);
-            Add(_spread, load.Spread, term.Times);
-            Add(_down, load.DownN, term.Times);
+            Sums.Add(_applied, load.Applied, term.Times);
+            Sums.Add(_spread, load.Spread, term.Times);
+            Sums.Add(_down, load.DownN, term.Times);
         }
         for (int node = 0; node < _down.Length && lean != 0; node++)
             _applied[3 * node] += lean * DirectAnalysis.NotionalLoadPartWithoutTau * Math.Max(0, _down[node]);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Add(double[] sum, double[] part, double times)
-    {
-        for (int at = 0; at < sum.Length; at++)
-            sum[at] += times * part[at];
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Hoopwright.Frames;
 
@@ -67,12 +66,6 @@ internal sealed class RowLook
     private static void Add(double[] sum, ImmutableArray<CombinationPart> parts, FrameState[] states, Func<FrameState, ImmutableArray<double>> of)
     {
         Array.Clear(sum);
-        foreach (CombinationPart part in parts) Add(sum, ImmutableCollectionsMarshal.AsArray(of(states[part.LoadCase]))!, part.Factor);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Add(double[] sum, double[] part, double times)
-    {
-        for (int at = 0; at < sum.Length; at++) sum[at] += times * part[at];
+        foreach (CombinationPart part in parts) Sums.Add(sum, ImmutableCollectionsMarshal.AsArray(of(states[part.LoadCase]))!, part.Factor);
     }
 }

@@ -165,10 +165,11 @@ internal sealed class RowStudy
             RowPiece piece = _frame.Pieces[at];
             if (_strengths.Of(at) is not { } own || !_strengths.Counts(at, sections)) continue;
             TubeStrength strength = piece.Kind is RowKind.Bow or RowKind.EndBow ? bows[piece.Bow] : own;
+            TubeLimits limits = strength.Limits;
             for (int end = 12 * at; end < 12 * (at + 1); end += 6)
             {
                 MemberForces forces = RowStrengths.ForcesOf(sections.Slice(end, 6));
-                double use = TubeCheck.UseOf(strength, forces);
+                double use = limits.UseOf(forces);
                 most[(int)piece.Kind] = Math.Max(most[(int)piece.Kind], use);
                 if (_worst[(int)piece.Kind] is not { } before || Ties.Exceeds(use, before.Use))
                     _worst[(int)piece.Kind] = (use, new RowPart(WordOf(piece.Kind), piece.Member.Id, piece.Member.Place, PartStrength.Shown(use), strength.Check(forces).Governs, each.Words));

@@ -12,5 +12,8 @@ internal readonly record struct SteelCapacity(double Nominal, double Design, Ste
 
     /// <summary>Demand over the design strength; 0 for no demand, positive infinity for demand without strength.</summary>
     /// <param name="demand">Not negative, in the unit of the capacity.</param>
-    internal double RatioOf(double demand) => demand <= 0 ? 0 : demand / Design;
+    internal double RatioOf(double demand) => Ratio(demand, Design);
+
+    /// <summary>Demand over strength; 0 for no demand, positive infinity for demand without strength.</summary>
+    internal static double Ratio(double demand, double strength) => demand <= 0 ? 0 : demand / strength;
 }

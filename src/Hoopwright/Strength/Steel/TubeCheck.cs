@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Strength.Steel;
@@ -17,7 +16,7 @@ internal readonly record struct TubeCheck : ICheck
     internal static readonly Formula ColdFormedBendingAndShear = new("utilisation", "√((M/Ma)² + (V/Va)²)", "", Register.AisiS100.At("Eq. H2-1"));
 
     /// <summary>The part of the torsional strength up to which torsion is left out of the interaction: H3.2.</summary>
-    private const double SmallTorsion = 0.2;
+    internal const double SmallTorsion = 0.2;
 
     /// <summary>Where the two straight lines of H1.1 meet.</summary>
     private const double SmallAxial = 0.2;
@@ -49,7 +48,7 @@ internal readonly record struct TubeCheck : ICheck
     /// <summary>Meets strengths with forces.</summary>
     internal static TubeCheck Of(in TubeStrength strength, in MemberForces forces)
     {
-        (double axial, double bending, double shear, double torsion) = Ratios(strength, forces);
+        (double axial, double bending, double shear, double torsion) = strength.Limits.Ratios(forces);
         TubeGoverning main = forces.AxialN switch
         {
             < 0 => TubeGoverning.CompressionAndBending,
@@ -58,7 +57,7 @@ internal readonly record struct TubeCheck : ICheck
         };
         (double utilisation, TubeGoverning governing) = strength.Standard switch
         {
-            SteelStandard.AisiS100Round => Greater((axial + bending, main), (double.Hypot(bending, shear), TubeGoverning.BendingAndShear)),
+            SteelStandard.AisiS100Round => Greater((axial + bending, main), (MemberForces.Resultant(bending, shear), TubeGoverning.BendingAndShear)),
             SteelStandard.Aisc360Round or SteelStandard.Aisc360Square => torsion > SmallTorsion
                 ? (axial + bending + ((shear + torsion) * (shear + torsion)), TubeGoverning.CombinedWithTorsion)
                 : (Interaction(axial, bending), main),
@@ -76,32 +75,6 @@ internal readonly record struct TubeCheck : ICheck
             Strength = strength,
             Forces = forces,
         };
-    }
-
-    /// <summary>The utilisation alone, the same number: for looking through many places for the worst.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static double UseOf(in TubeStrength strength, in MemberForces forces)
-    {
-        (double axial, double bending, double shear, double torsion) = Ratios(strength, forces);
-        double use = strength.Standard switch
-        {
-            SteelStandard.AisiS100Round => Math.Max(axial + bending, double.Hypot(bending, shear)),
-            SteelStandard.Aisc360Round or SteelStandard.Aisc360Square => torsion > SmallTorsion
-                ? axial + bending + ((shear + torsion) * (shear + torsion))
-                : Interaction(axial, bending),
-        };
-        return Math.Max(use, Math.Max(shear, torsion));
-    }
-
-    // A square tube bends about two axes with a strength each; a round tube has no axes.
-    private static (double Axial, double Bending, double Shear, double Torsion) Ratios(in TubeStrength strength, in MemberForces forces)
-    {
-        bool square = strength.Standard == SteelStandard.Aisc360Square;
-        return (
-            forces.AxialN < 0 ? strength.Compression.Strength.RatioOf(-forces.AxialN) : strength.Tension.RatioOf(forces.AxialN),
-            strength.Bending.RatioOf(square ? Math.Abs(forces.MomentYNm) + Math.Abs(forces.MomentZNm) : forces.MomentNm),
-            strength.Shear.RatioOf(square ? Math.Max(Math.Abs(forces.ShearYN), Math.Abs(forces.ShearZN)) : forces.ShearN),
-            strength.Torsion.RatioOf(Math.Abs(forces.TorsionNm)));
     }
 
     /// <summary>H1.1: axial force with bending. The two lines meet only where the sum is 1, so what passes is one region.</summary>

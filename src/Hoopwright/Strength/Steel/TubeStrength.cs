@@ -24,6 +24,9 @@ internal readonly record struct TubeStrength
     /// <summary>In torsion.</summary>
     internal required SteelCapacity Torsion { get; init; }
 
+    /// <summary>What a check divides by.</summary>
+    internal TubeLimits Limits => new(Standard, Compression.Strength.Design, Tension.Design, Bending.Design, Shear.Design, Torsion.Design);
+
     /// <summary>The check of these strengths against one set of forces.</summary>
     internal TubeCheck Check(MemberForces forces) => TubeCheck.Of(this, forces);
 }
