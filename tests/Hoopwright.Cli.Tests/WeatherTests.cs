@@ -77,6 +77,8 @@ public sealed class WeatherTests : IDisposable
         Assert.Equal(["covering-hours.svg"], Directory.GetFiles(charts).Select(Path.GetFileName));
         Assert.Equal(ExitCode.Done, Run("days", Example, "--weather", Forecast, "--charts", charts, "--json").Code);
         Assert.Equal(["covering-hours.svg", "film-pull.svg"], Directory.GetFiles(charts).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(ExitCode.Done, Run("inside", Example, Year, "--charts", charts).Code);
+        Assert.Equal(["covering-hours.svg", "film-pull.svg", "inside-air.svg", "inside-light.svg", "inside-year.svg"], Directory.GetFiles(charts).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.All(Directory.GetFiles(charts), file => Assert.Equal("svg", System.Xml.Linq.XDocument.Load(file).Root!.Name.LocalName));
     }
 

@@ -15,6 +15,7 @@ internal static class InsideVerb
         var plan = new PlanInput();
         var weather = new Argument<string>("WEATHER") { Description = "A weather file of a year, such as an EnergyPlus weather file; - reads standard input." };
         var input = new WeatherInput();
+        var charts = new ChartFiles();
         var csv = new Option<bool>("--csv") { Description = "For spreadsheets: every hour as a CSV table on standard output." };
         var command = new Command("inside", """
             Says what a year inside this tunnel is like with the weather of a year: how hot and how cold it gets shut, open and opened by
@@ -23,10 +24,11 @@ internal static class InsideVerb
             sides. See docs/inside.md.
 
             Examples:
-              hoopwright inside examples/gothic-26ft.json my-station.epw
+              hoopwright inside examples/gothic-26ft.json examples/year-invented.csv
+              hoopwright inside my-tunnel.json my-station.epw --charts charts
               hoopwright inside my-tunnel.json my-station.epw --json > inside.json
               hoopwright inside my-tunnel.json my-station.epw --csv > hours.csv
-            """) { plan.File, weather, input.Clock, csv, plan.Json };
+            """) { plan.File, weather, input.Clock, charts.Folder, csv, plan.Json };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(plan.Json) && parsed.GetValue(csv))
@@ -35,12 +37,12 @@ internal static class InsideVerb
                 return ExitCode.WrongUsage;
             }
             OutputForm form = parsed.GetValue(plan.Json) ? OutputForm.Json : parsed.GetValue(csv) ? OutputForm.Csv : OutputForm.Text;
-            return Run(plan, parsed, input, parsed.GetRequiredValue(weather), form, terminal);
+            return Run(plan, parsed, input, parsed.GetRequiredValue(weather), form, charts, terminal);
         });
         return command;
     }
 
-    private static int Run(PlanInput plan, ParseResult parsed, WeatherInput input, string weather, OutputForm form, Terminal terminal)
+    private static int Run(PlanInput plan, ParseResult parsed, WeatherInput input, string weather, OutputForm form, ChartFiles charts, Terminal terminal)
     {
         if (weather == "-" && parsed.GetRequiredValue(plan.File) == "-")
         {
@@ -74,6 +76,7 @@ internal static class InsideVerb
                 DiagnosticPrinter.Print(terminal.Messages, terminal, found, reading: null);
                 break;
         }
+        charts.Write(parsed, inside?.Report, planned.Plan.Name ?? "", planned.Units, terminal);
         return found.Any(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
     }
 }
