@@ -1,6 +1,5 @@
 using System.Globalization;
 using Hoopwright.Inside;
-using Hoopwright.Inside.Air;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Figures;
