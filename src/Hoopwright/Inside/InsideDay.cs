@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Inside;
@@ -10,4 +11,5 @@ namespace Hoopwright.Inside;
 /// <param name="High">Hottest hour inside, as kept by hand.</param>
 /// <param name="ShutLow">Coldest hour inside, shut all year.</param>
 /// <param name="ShutHigh">Hottest hour inside, shut all year.</param>
-public sealed record InsideDay(DateOnly Date, Temperature OutsideLow, Temperature OutsideHigh, Temperature Low, Temperature High, Temperature ShutLow, Temperature ShutHigh);
+/// <param name="Light">Light on each point across the floor, from the left, over the day.</param>
+public sealed record InsideDay(DateOnly Date, Temperature OutsideLow, Temperature OutsideHigh, Temperature Low, Temperature High, Temperature ShutLow, Temperature ShutHigh, ImmutableArray<LightSum> Light);

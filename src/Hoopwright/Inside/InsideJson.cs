@@ -43,6 +43,13 @@ public static class InsideJson
         json.WriteString("measured", InsideSheet.Measured);
         json.WriteEndObject();
         Sizes(json, report);
+        json.WriteStartObject("season");
+        json.WriteString("shortFrom", report.Season.ShortFrom?.ToString("MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("shortTo", report.Season.ShortTo?.ToString("MM-dd", CultureInfo.InvariantCulture));
+        json.WriteNumber("shortDays", report.Season.ShortDays);
+        json.WriteNumber("hardyDays", report.Season.HardyDays);
+        json.WriteNumber("coldGroundDays", report.Season.ColdGroundDays);
+        json.WriteEndObject();
         json.WriteNumber("wetFilmHours", report.WetFilmHours);
         json.WriteStartArray("days");
         foreach (InsideDay day in report.Days)
@@ -55,6 +62,9 @@ public static class InsideJson
             WeatherJson.Number(json, "highC", day.High.Celsius, 2);
             WeatherJson.Number(json, "shutLowC", day.ShutLow.Celsius, 2);
             WeatherJson.Number(json, "shutHighC", day.ShutHigh.Celsius, 2);
+            json.WriteStartArray("acrossMolPerM2");
+            foreach (LightSum light in day.Light) json.WriteNumberValue(Math.Round((decimal)light.MolesPerSquareMetre, 2));
+            json.WriteEndArray();
             json.WriteEndObject();
         }
         json.WriteEndArray();

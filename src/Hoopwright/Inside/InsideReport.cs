@@ -71,6 +71,9 @@ public sealed record InsideReport
     /// <summary>What fans must move.</summary>
     public required FanSize Fan { get; init; }
 
+    /// <summary>Days long enough and ground warm enough for hardy crops to grow.</summary>
+    public required InsideSeason Season { get; init; }
+
     /// <summary>Hours in which water stood on the film, as kept by hand.</summary>
     public required int WetFilmHours { get; init; }
 

@@ -24,7 +24,7 @@ public static class InsideSheet
     public static ImmutableArray<Formula> Formulas { get; } =
     [
         FilmOptics.Transmission, FloorLight.Rule, AirExchange.Rule, AirExchange.Through, LogWind.Rule, WarmthExchange.Rule, HeatBalance.OutsideRule, HeatBalance.InsideRule, HeatBalance.WaterRule,
-        MoistAir.Saturation, SkyInfrared.Rule, DiffusePart.Rule, HeaterSize.Rule, FanSize.Rule, FanSize.Thumb,
+        MoistAir.Saturation, SkyInfrared.Rule, DiffusePart.Rule, HeaterSize.Rule, FanSize.Rule, FanSize.Thumb, InsideSeason.Rule,
     ];
 
     /// <summary>Warmth, light, air, how it could lie, heater and fans.</summary>
@@ -75,6 +75,11 @@ public static class InsideSheet
         text.Append("Growth is in degree days by the middle between each day's highest and lowest; of a row cover all is of the air under it.\n");
         text.Append(CultureInfo.InvariantCulture, $"Not known: cracks, wind at the tunnel, the sky. With these at both ends of what is likely, opened by hand: hottest {TapeText.Of(band.HighestFrom, units)} to {TapeText.Of(band.HighestTo, units)}, coldest {TapeText.Of(band.LowestFrom, units)} to {TapeText.Of(band.LowestTo, units)}, nights {TapeText.Of(band.NightLiftFrom, units)} to {TapeText.Of(band.NightLiftTo, units)}.\n");
         text.Append(Measured).Append('\n');
+        InsideSeason season = report.Season;
+        text.Append(season.ShortDays > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"Days are shorter than ten hours from {Day(season.ShortFrom)} to {Day(season.ShortTo)}: hardy crops nearly stand still. ")
+            : "No day is shorter than ten hours. ");
+        text.Append(CultureInfo.InvariantCulture, $"On {season.HardyDays} days they grow: ten hours of day, and ground above {TapeText.Of(InsideSeason.WarmGround, units)}.\n");
         text.Append(CultureInfo.InvariantCulture, $"Water stands on the film in {report.WetFilmHours} of {report.Hours.Length} h.\n\n");
     }
 
@@ -103,6 +108,7 @@ public static class InsideSheet
             .. report.Air.Select(air => (string[])[Name(air.Wide), TapeText.Of(air.Free, units), Flow(air.ByWarmth), Flow(air.Usual), Flow(air.Most)]),
         ]);
         if (report.Openings.Length > 0) text.Append("What opens: ").AppendJoin("; ", report.Openings.Select(opening => $"{opening.Name} {TapeText.Of(opening.Free(OpenWide.Full), units)}")).Append(".\n");
+        text.Append(CultureInfo.InvariantCulture, $"Wide open is {report.Air[^1].Free / report.Floor * 100:0} % of the floor; a rule asks for 15 to 20 % at the sides, and as much at the roof where there are roof vents.\n");
         text.Append("In usual wind by what was measured in film houses; at most by the rule for wind that blows square through.\n\n");
 
         string Flow(AirFlow flow) => string.Create(CultureInfo.InvariantCulture, $"{TapeText.Of(flow, units)} ({flow.CubicMetresPerSecond * 3600 / report.Volume.CubicMetres:0} changes/h)");

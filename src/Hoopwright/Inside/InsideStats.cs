@@ -97,7 +97,7 @@ public sealed record InsideStats
     }
 
     // A typical year has months of several years: only month and day count.
-    private static int OfYear(DateOnly day) => (day.Month * 100) + day.Day;
+    internal static int OfYear(DateOnly day) => (day.Month * 100) + day.Day;
 }
 
 /// <summary>What the crop takes, °C.</summary>

@@ -80,6 +80,7 @@ internal sealed class InsideStudy
             Heater = HeaterSize.Of(_setup.HeatTo ?? _setup.Coldest, _setup.ColdestAir, lossWPerM2K, shape.CoverM2, shape.VolumeM3, _setup.LeakPerHour),
             HeaterMean = Power.FromWatts(kept.Sums.Heater / _weather.Count * shape.FloorM2),
             Fan = FanSize.Of(brightest, HeatBalance.CropVapour(_setup.VentAt.Kelvins, _weather.PressurePa) * _setup.CropCover, shape.FloorM2, lossWPerM2K * shape.CoverM2),
+            Season = InsideSeason.Of(_days, kept.GroundC, _place, _record.UtcOffset),
             WetFilmHours = kept.WetFilmHours,
             BalanceLeft = Ratio.FromValue(kept.Sums.Left),
             Hours = [.. Enumerable.Range(0, _weather.Count).Select(hour => Hour(kept, hour))],
@@ -173,7 +174,12 @@ internal sealed class InsideStudy
     {
         (double low, double high) = InsideStats.Range(_outsideC.AsSpan(day.First, day.Count));
         (double keptLow, double keptHigh) = InsideStats.Range(kept.AirC.AsSpan(day.First, day.Count));
+        var light = new double[FloorLight.Across];
+        for (int hour = day.First; hour < day.First + day.Count; hour++)
+        {
+            for (int point = 0; point < light.Length; point++) light[point] += _light.PointWPerM2[(hour * light.Length) + point];
+        }
         (double shutLow, double shutHigh) = InsideStats.Range(shut.AirC.AsSpan(day.First, day.Count));
-        return new(day.Date, Temperature.FromCelsius(low), Temperature.FromCelsius(high), Temperature.FromCelsius(keptLow), Temperature.FromCelsius(keptHigh), Temperature.FromCelsius(shutLow), Temperature.FromCelsius(shutHigh));
+        return new(day.Date, Temperature.FromCelsius(low), Temperature.FromCelsius(high), Temperature.FromCelsius(keptLow), Temperature.FromCelsius(keptHigh), Temperature.FromCelsius(shutLow), Temperature.FromCelsius(shutHigh), [.. light.Select(watts => LightSum.FromMolesPerSquareMetre(watts * MolPerWh))]);
     }
 }

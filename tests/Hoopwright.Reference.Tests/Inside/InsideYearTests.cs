@@ -15,6 +15,7 @@ public sealed class InsideYearTests
     private const string Years = "annual statistics of the TMY3 files by an independent program";
     private const string Nights = "nights in an unheated film tunnel: Savage, Agrochemophysica 12 (1980) 5, mean minimum 1.3 K over outside; extension rules about 3 °F under one film, 7 °F under two";
     private const string Noon = "a shut tunnel near 90 °F at freezing outside and 120 °F possible at 80 °F outside: High tunnel heat management, University of Maryland Extension";
+    private const string Short = "first and last day shorter than ten hours, by pvlib-python";
     private const string Two = "\"cover\": { \"layers\": 2 }";
     private const string Loss = "heat loss of single glazing 5.7 to 6.8 and of double 3.4 to 4.0 W/m²K: extension.org energy module, glazing materials";
 
@@ -44,6 +45,37 @@ public sealed class InsideYearTests
             Published.Check(Years, site + ", coldest, °C", row.Number("min_db_C"), outside.Lowest.Celsius, 0.06, "rounded there");
             Assert.Equal(row.Text("last_spring_0C").TrimStart('0'), outside.LastFrost!.Value.ToString("M-dd", System.Globalization.CultureInfo.InvariantCulture));
             Assert.Equal(row.Text("first_fall_0C").TrimStart('0'), outside.FirstFrost!.Value.ToString("M-dd", System.Globalization.CultureInfo.InvariantCulture));
+        }
+    }
+
+    [Theory]
+    [InlineData("Duluth MN", "11-02", "02-08", 99)]
+    [InlineData("Buffalo NY", "11-08", "02-01", 86)]
+    [InlineData("Baltimore MD", "11-16", "01-24", 70)]
+    [InlineData("Atlanta GA", "12-08", "01-03", 27)]
+    [InlineData("Denver CO", "11-15", "01-26", 73)]
+    public void Days_are_shorter_than_ten_hours_when_the_table_says(string site, string from, string to, int days)
+    {
+        InsideSeason season;
+        try
+        {
+            season = Report(site, "").Season;
+        }
+        catch (DirectoryNotFoundException missing)
+        {
+            Assert.Skip(missing.Message);
+            return;
+        }
+        // Months of a typical year are of several years, whose days of one date differ by some minutes.
+        Published.Check(Short, site + ", days", days, season.ShortDays, 1, "a typical year has months of several years");
+        Near(from, season.ShortFrom!.Value);
+        Near(to, season.ShortTo!.Value);
+        Assert.InRange(season.HardyDays, 150, 365 - days);
+
+        static void Near(string wanted, DateOnly found)
+        {
+            var date = DateOnly.ParseExact($"{found.Year}-{wanted}", "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+            Assert.InRange(found.DayNumber - date.DayNumber, -1, 1);
         }
     }
 

@@ -28,6 +28,9 @@ public sealed class InsidePlannerTests
         Assert.Equal(365, report.Days.Length);
         Assert.Equal(26, report.Facets.Length);
         Assert.Equal(12, report.Headings.Length);
+        // A month is the mean of its days, at each place across.
+        Assert.Equal(report.Light[3].Across[2].MolesPerSquareMetre, report.Days.Where(day => day.Date.Month == 4).Average(day => day.Light[2].MolesPerSquareMetre), 1e-4);
+        Assert.Equal(report.Days.Length, report.Season.ShortDays + report.Days.Count(day => Hoopwright.Sun.SunAlmanac.Day(report.Place, day.Date, TimeSpan.FromHours(-5)).DayLength >= TimeSpan.FromHours(10)));
         Assert.Equal(report.Hours.Max(hour => hour.Air), report.Ways[4].Highest);
         // Opened only where it was too warm shut.
         Assert.All(report.Hours.Where(hour => hour.Wide != OpenWide.Shut), hour => Assert.True(hour.Light.MolesPerSquareMetre > 0 || hour.Outside.Celsius > 15));

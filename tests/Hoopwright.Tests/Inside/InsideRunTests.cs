@@ -43,6 +43,41 @@ public sealed class InsideRunTests
         }, iter: 8);
 
     [Fact]
+    public void Whatever_the_weather_every_hour_finds_its_balance() => Gen.Select(Rules, Gen.UInt).Sample(
+        (rules, start) =>
+        {
+            uint state = start | 1;
+            InsideStudy study = InsideSamples.Study(InsideSamples.Round("4 ft", rules), changed: Wild);
+            foreach (HouseKeeping keeping in new HouseKeeping[] { new(), new() { RowCover = true, HeatToK = 290 }, new() { Always = OpenWide.Full, ColderSkyK = 5 } })
+            {
+                InsideRun run = study.Run(keeping);
+                Assert.All(run.AirC, air => Assert.InRange(air, -80, 120));
+                Assert.All(run.Humidity, humidity => Assert.InRange(humidity, 0, 1));
+                Assert.True(run.WorstLeft < 1e-6 && run.Sums.Left < 1e-6, $"{run.WorstLeft:E2} W/m² left over in an hour, {run.Sums.Left:E2} of all, with {rules}");
+            }
+
+            // Air, wind, sky and vapour leap from hour to hour over all that weather has had.
+            void Wild(HourlyWeather weather)
+            {
+                for (int hour = 0; hour < weather.Count; hour++)
+                {
+                    weather.AirK[hour] = 215 + (Next() * 115);
+                    weather.WindMps[hour] = Next() < 0.2 ? 0 : Next() * 50;
+                    weather.InfraredWPerM2[hour] = 80 + (Next() * 400);
+                    weather.Water[hour] = Next() * MoistAir.Saturated(weather.AirK[hour], weather.PressurePa).Ratio;
+                }
+            }
+
+            double Next()
+            {
+                state ^= state << 13;
+                state ^= state >> 17;
+                state ^= state << 5;
+                return state / (double)uint.MaxValue;
+            }
+        }, iter: 6);
+
+    [Fact]
     public void North_and_south_mirrored_at_the_equator_the_year_is_the_same()
     {
         var equator = new Place(Angle.FromDegrees(0), Angle.FromDegrees(-76.5), Length.FromMetres(250));

@@ -25,8 +25,8 @@ internal sealed class AirExchange
 
     internal const double SquareOn = 0.5, Aslant = 0.3, GravityMps2 = 9.80665;
 
-    // Air of one temperature still stirs; it also keeps the root smooth where inside and outside meet.
-    private const double StillK = 0.01;
+    // Air of one temperature still passes: gusts, and damp air rises in dry. As if by this difference, K, from memory; it also keeps the balance to one solution.
+    private const double StillK = 0.3;
 
     private const int StripsOfOpening = 8;
     private readonly (double Facing, double AreaM2)[] _walls;

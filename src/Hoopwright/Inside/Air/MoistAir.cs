@@ -23,12 +23,12 @@ internal static class MoistAir
     /// <param name="airPa">Pressure of the air, Pa.</param>
     internal static double Ratio(double vapourPa, double airPa) => WaterOverAir * vapourPa / Math.Max(airPa - vapourPa, 0.5 * airPa);
 
-    /// <summary>The most water that air of a temperature holds, kg/kg, and by how much it grows with a kelvin.</summary>
+    /// <summary>The most water that air of a temperature holds, kg/kg, and by how much it grows with a kelvin. Below -60 °C next to nothing, above 80 °C no more: neither is found in a tunnel.</summary>
     internal static (double Ratio, double PerK) Saturated(double kelvins, double airPa)
     {
-        double celsius = Math.Clamp(kelvins - 273.15, -60, 80), vapour = SaturationPa(celsius), ratio = Ratio(vapour, airPa);
+        double asked = kelvins - 273.15, celsius = Math.Clamp(asked, -60, 80), vapour = SaturationPa(celsius), ratio = Ratio(vapour, airPa);
         double dry = Math.Max(airPa - vapour, 0.5 * airPa);
-        return (ratio, ratio * 17.27 * 237.3 / ((celsius + 237.3) * (celsius + 237.3)) * airPa / dry);
+        return (ratio, asked == celsius ? ratio * 17.27 * 237.3 / ((celsius + 237.3) * (celsius + 237.3)) * airPa / dry : 0);
     }
 
     /// <summary>Density of air, kg/m³, from its pressure and temperature as a dry gas.</summary>

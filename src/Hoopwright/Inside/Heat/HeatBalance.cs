@@ -24,14 +24,17 @@ internal sealed class HeatBalance
     internal const double WetFilmKgPerM2 = 0.05;
 
     // Air that other surfaces stir carries vapour as if by this difference at the least, K; from memory. It also keeps the balance to one solution.
-    private const double StirredK = 1, StepS = 3600, LargestStepK = 15;
+    private const double StirredK = 1, StepS = 3600, LargestStepK = 15, SmallestStepK = 1e-12, SmallestLeft = 1e-9, StandsStill = 1e-7, WidestK = 200;
     private const double GroundFactor = 1.86, GroundPower = 0.33, FilmFactor = 1.95, FilmPower = 0.3;
-    private const int MostSteps = 60, Wetnesses = 10, MostNodes = 6;
+    private const int MostSteps = 60, MostHalvings = 12, FlowHalvings = 56, Wetnesses = 10, MostNodes = 6;
 
     private readonly HeatHouse _house;
     private readonly WarmthExchange?[] _exchanges = new WarmthExchange?[2 * (Wetnesses + 1)];
     private readonly double[,] _system = new double[MostNodes, MostNodes + 1];
-    private readonly double[] _black = new double[4];
+    private readonly double[] _black = new double[4], _before = new double[MostNodes], _step = new double[MostNodes];
+
+    // Air that passes, held while its range is halved; not a number otherwise.
+    private double _flowM3PerS = double.NaN;
 
     internal HeatBalance(HeatHouse house) => _house = house;
 
@@ -103,45 +106,82 @@ internal sealed class HeatBalance
         if (hour.RowCover) (NodesK[1], NodesK[2]) = (under, cover);
         for (int layer = 0; layer < _house.Layers; layer++) NodesK[first + 1 + layer] = film;
         bool heated = false;
-        Newton(hour, first, heated);
+        Search(hour, first, heated);
         if (!double.IsNaN(hour.HeatToK) && NodesK[first] < hour.HeatToK)
         {
             heated = true;
             NodesK[first] = hour.HeatToK;
-            Newton(hour, first, heated);
+            Search(hour, first, heated);
         }
         (AirK, CropAirK, FilmK) = (NodesK[first], hour.RowCover ? NodesK[1] : NodesK[first], NodesK[first + 1]);
+    }
+
+    /// <summary>
+    /// Newton's method; and where it comes to a stand, since in a calm the air that passes hangs on a difference of next to nothing, by halving the range of that air until
+    /// as much passes as the warmth that it leaves behind would drive.
+    /// </summary>
+    private void Search(in HeatHour hour, int first, bool heated)
+    {
+        Newton(hour, first, heated);
+        if (LeftWPerM2 < StandsStill || hour.Open is not { AreaM2: > 0 } gaps) return;
+        double low = gaps.M3PerS(hour.OutsideK, hour.OutsideK, hour.WindAtOpeningsMps), high = gaps.M3PerS(hour.OutsideK + WidestK, hour.OutsideK, hour.WindAtOpeningsMps);
+        for (int halving = 0; halving < FlowHalvings; halving++)
+        {
+            _flowM3PerS = (low + high) / 2;
+            Newton(hour, first, heated);
+            if (gaps.M3PerS(NodesK[first], hour.OutsideK, hour.WindAtOpeningsMps) > _flowM3PerS) low = _flowM3PerS;
+            else high = _flowM3PerS;
+        }
+        _flowM3PerS = double.NaN;
     }
 
     private void Newton(in HeatHour hour, int first, bool heated)
     {
         int size = first + 1 + _house.Layers;
         WarmthExchange rays = Rays(hour);
-        for (int step = 0; step < MostSteps; step++)
+        double squares = Evaluate(hour, first, rays, heated);
+        for (int step = 0; step < MostSteps && LeftWPerM2 >= SmallestLeft; step++)
         {
-            Assemble(hour, first, rays);
-            if (heated)
-            {
-                HeaterWPerM2 = -_system[first, size];
-                for (int node = 0; node < size; node++) _system[first, node] = 0;
-                (_system[first, first], _system[first, size]) = (1, 0);
-            }
-            else
-            {
-                HeaterWPerM2 = 0;
-            }
-            double left = 0;
-            for (int node = 0; node < size; node++) left = Math.Max(left, Math.Abs(_system[node, size]));
-            LeftWPerM2 = left;
-            if (left < 1e-9) return;
             SmallSystem.Solve(_system, size, 1);
             double largest = 0;
-            for (int node = 0; node < size; node++) largest = Math.Max(largest, Math.Abs(_system[node, size]));
-            // Where the balance bends (a film that begins to drip, air that turns back) short steps find the way.
-            double part = (largest > LargestStepK ? LargestStepK / largest : 1) * (step > 20 ? 0.5 : 1);
-            for (int node = 0; node < size; node++) NodesK[node] += part * _system[node, size];
-            if (largest < 1e-12) return;
+            for (int node = 0; node < size; node++)
+            {
+                (_before[node], _step[node]) = (NodesK[node], _system[node, size]);
+                largest = Math.Max(largest, Math.Abs(_step[node]));
+            }
+            // Where the balance bends (a film that begins to drip, ground that begins to dry) a shorter step finds the way.
+            double part = largest > LargestStepK ? LargestStepK / largest : 1, now = 0;
+            for (int halving = 0; halving <= MostHalvings; halving++, part /= 2)
+            {
+                for (int node = 0; node < size; node++) NodesK[node] = _before[node] + (part * _step[node]);
+                now = Evaluate(hour, first, rays, heated);
+                if (now < squares) break;
+            }
+            squares = now;
+            if (largest < SmallestStepK) return;
         }
+    }
+
+    /// <summary>Assembles the balance where the nodes are; the sum of the squares of what is left over.</summary>
+    private double Evaluate(in HeatHour hour, int first, WarmthExchange rays, bool heated)
+    {
+        Assemble(hour, first, rays);
+        int size = first + 1 + _house.Layers;
+        HeaterWPerM2 = 0;
+        if (heated)
+        {
+            HeaterWPerM2 = -_system[first, size];
+            for (int node = 0; node < size; node++) _system[first, node] = 0;
+            (_system[first, first], _system[first, size]) = (1, 0);
+        }
+        double squares = 0, left = 0;
+        for (int node = 0; node < size; node++)
+        {
+            squares += _system[node, size] * _system[node, size];
+            left = Math.Max(left, Math.Abs(_system[node, size]));
+        }
+        LeftWPerM2 = left;
+        return squares;
     }
 
     private WarmthExchange Rays(in HeatHour hour)
@@ -217,7 +257,7 @@ internal sealed class HeatBalance
         double leak = _house.LeakPerHour * _house.HeightM / 3600, open = 0, openPerK = 0;
         if (hour.Open is { AreaM2: > 0 } gaps)
         {
-            (double flow, double perK) = gaps.WithSlope(NodesK[air], hour.OutsideK, hour.WindAtOpeningsMps);
+            (double flow, double perK) = double.IsNaN(_flowM3PerS) ? gaps.WithSlope(NodesK[air], hour.OutsideK, hour.WindAtOpeningsMps) : (_flowM3PerS, 0);
             (open, openPerK) = (flow / _house.FloorM2, perK / _house.FloorM2);
         }
         double passed = density * (leak + open);

@@ -12,6 +12,7 @@ internal sealed class YearLight
     {
         FloorWPerM2 = new double[hours];
         CoverWPerM2 = new double[hours];
+        PointWPerM2 = new float[hours * FloorLight.Across];
         PointWh = Rows(13, FloorLight.Across);
         FacetWh = Rows(13, strips + 2);
         OutsideWh = new double[13];
@@ -23,6 +24,9 @@ internal sealed class YearLight
 
     /// <summary>Light on all film hour by hour, over a m² of floor.</summary>
     internal double[] CoverWPerM2 { get; }
+
+    /// <summary>Light on each point across hour by hour, the points of an hour one after another.</summary>
+    internal float[] PointWPerM2 { get; }
 
     /// <summary>Light on each point across in each month, Wh/m²; month 0 is the sum.</summary>
     internal double[][] PointWh { get; }
@@ -62,6 +66,7 @@ internal sealed class YearLight
                 (double through, double unshaded) = directed > 0 ? floor.Through(sun, point) : default;
                 double light = kept * ((directed * through) + (even * floor.Diffuse[point]));
                 year.PointWh[month][point] += light;
+                year.PointWPerM2[(hour * FloorLight.Across) + point] = (float)light;
                 mean += light;
                 unshadedMean += kept * ((directed * unshaded) + (even * floor.DiffuseUnshaded[point]));
             }
