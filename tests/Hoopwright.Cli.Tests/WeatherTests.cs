@@ -53,7 +53,7 @@ public sealed class WeatherTests : IDisposable
         Assert.True(inside.GetProperty("ways")[1].GetProperty("highestC").GetDouble() > inside.GetProperty("ways")[0].GetProperty("highestC").GetDouble() + 5);
         string[] hours = Run("inside", Example, Year, "--csv").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(8761, hours.Length);
-        Assert.All(hours, hour => Assert.Equal(9, hour.Split(',').Length));
+        Assert.All(hours, hour => Assert.Equal(10, hour.Split(',').Length));
     }
 
     [Fact]

@@ -13,5 +13,6 @@ namespace Hoopwright.Inside;
 /// <param name="Wide">How far it stands open.</param>
 /// <param name="ChangesPerHour">How often an hour the air is changed.</param>
 /// <param name="Light">Light on the floor.</param>
+/// <param name="Heater">What a heater gives; nothing where the plan has none.</param>
 public readonly record struct InsideHour(
-    DateTimeOffset Start, Temperature Outside, Temperature Air, Temperature Crop, Temperature Ground, Ratio Humidity, OpenWide Wide, Ratio ChangesPerHour, LightSum Light);
+    DateTimeOffset Start, Temperature Outside, Temperature Air, Temperature Crop, Temperature Ground, Ratio Humidity, OpenWide Wide, Ratio ChangesPerHour, LightSum Light, Power Heater);

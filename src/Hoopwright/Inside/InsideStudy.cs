@@ -168,7 +168,8 @@ internal sealed class InsideStudy
 
     private InsideHour Hour(InsideRun run, int hour) => new(
         new DateTimeOffset(_record.StartOf(hour), _record.UtcOffset), Temperature.FromKelvins(_weather.AirK[hour]), Temperature.FromCelsius(run.AirC[hour]), Temperature.FromCelsius(run.CropAirC[hour]),
-        Temperature.FromCelsius(run.GroundC[hour]), Ratio.FromValue(run.Humidity[hour]), (OpenWide)run.Wide[hour], Ratio.FromValue(run.ChangesPerHour[hour]), LightSum.FromMolesPerSquareMetre(_light.FloorWPerM2[hour] * MolPerWh));
+        Temperature.FromCelsius(run.GroundC[hour]), Ratio.FromValue(run.Humidity[hour]), (OpenWide)run.Wide[hour], Ratio.FromValue(run.ChangesPerHour[hour]), LightSum.FromMolesPerSquareMetre(_light.FloorWPerM2[hour] * MolPerWh),
+        Power.FromWatts(run.HeaterWPerM2[hour] * _setup.Shape.FloorM2));
 
     private InsideDay Day(WeatherDay day, InsideRun kept, InsideRun shut)
     {

@@ -12,11 +12,11 @@ public static class InsideTable
     public static string Of(InsideReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        var text = new StringBuilder("time,outsideC,airC,cropAirC,groundC,humidity,open,changesPerHour,lightMolPerM2\n", report.Hours.Length * 80);
+        var text = new StringBuilder("time,outsideC,airC,cropAirC,groundC,humidity,open,changesPerHour,lightMolPerM2,heaterW\n", report.Hours.Length * 80);
         foreach (InsideHour hour in report.Hours)
         {
             text.Append(CultureInfo.InvariantCulture, $"{hour.Start:yyyy-MM-dd'T'HH:mmzzz},{Fixed(hour.Outside.Celsius)},{Fixed(hour.Air.Celsius)},{Fixed(hour.Crop.Celsius)},{Fixed(hour.Ground.Celsius)},");
-            text.Append(CultureInfo.InvariantCulture, $"{Fixed(hour.Humidity.Value)},{WeatherJson.Camel(hour.Wide.ToString())},{Fixed(hour.ChangesPerHour.Value)},{Fixed(hour.Light.MolesPerSquareMetre, 3)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Fixed(hour.Humidity.Value)},{WeatherJson.Camel(hour.Wide.ToString())},{Fixed(hour.ChangesPerHour.Value)},{Fixed(hour.Light.MolesPerSquareMetre, 3)},{Fixed(hour.Heater.Watts, 0)}\n");
         }
         return text.ToString();
     }

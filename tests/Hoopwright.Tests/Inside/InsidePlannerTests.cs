@@ -37,6 +37,16 @@ public sealed class InsidePlannerTests
     }
 
     [Fact]
+    public void A_heater_of_the_plan_gives_over_the_hours_what_it_gives_in_the_mean()
+    {
+        InsideReport report = InsidePlanner.Plan(InsideSamples.Round(rest: "\"inside\": { \"heatTo\": \"60 °F\" }"), InsideSamples.Year).Report!;
+        Assert.True(report.HeaterMean > Power.Zero && report.Heater.Whole > report.Hours.Max(hour => hour.Heater));
+        Assert.Equal(report.HeaterMean.Watts, report.Hours.Average(hour => hour.Heater.Watts), 1e-3 * report.HeaterMean.Watts);
+        Assert.Contains("MWh", InsideSheet.Of(report, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.True(report.Hours.Min(hour => hour.Air) >= Temperature.FromFahrenheit(59.9));
+    }
+
+    [Fact]
     public void In_winter_a_tunnel_that_lies_east_and_west_is_lighter_and_trees_in_the_south_take_light()
     {
         InsideReport report = InsidePlanner.Plan(InsideSamples.Gothic, InsideSamples.Year).Report!;

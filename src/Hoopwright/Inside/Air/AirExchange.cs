@@ -41,7 +41,6 @@ internal sealed class AirExchange
     {
         AreaM2 = gaps.Sum(gap => gap.WidthM * (gap.HighM - gap.LowM));
         StackM25 = StackOf(gaps);
-        MiddleM = AreaM2 > 0 ? gaps.Sum(gap => gap.WidthM * (gap.HighM - gap.LowM) * (gap.HighM + gap.LowM) / 2) / AreaM2 : 0;
         _walls = [.. gaps.GroupBy(gap => Math.Round(gap.FacingRad, 6)).Select(wall => (wall.Key, wall.Sum(gap => gap.WidthM * (gap.HighM - gap.LowM)))).Where(wall => wall.Item2 > 0)];
     }
 
@@ -50,9 +49,6 @@ internal sealed class AirExchange
 
     /// <summary>F, m^2.5.</summary>
     internal double StackM25 { get; }
-
-    /// <summary>Middle height of what is open, m.</summary>
-    internal double MiddleM { get; }
 
     /// <summary>Q, m³/s.</summary>
     /// <param name="insideK">Air inside, K.</param>
