@@ -12,6 +12,9 @@ public enum FigureChapter
     /// <summary>Cover.</summary>
     Cover,
 
+    /// <summary>Putting the film on.</summary>
+    Covering,
+
     /// <summary>Cut lists.</summary>
     Cuts,
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.CoverSteps;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -59,6 +60,11 @@ public static class TunnelFigures
             }
         }
         if (!onlyLayout && planned.Cover is { } cover) wanted.Add(("film-pull", FigureChapter.Cover, (on, number) => PullChart.Draw(cover.Pull, null, on, number)));
+        if (!onlyLayout && planned is { Cover: { } held, Fastening: { } fastening })
+        {
+            foreach (EndHold hold in fastening.Ends) wanted.Add((hold.End + "-end-film", FigureChapter.Covering, (on, number) => EndFilmFigure.Draw(tunnel, held, fastening, hold, on, number)));
+            wanted.Add(("roof-pull", FigureChapter.Covering, (on, number) => RoofPullFigure.Draw(tunnel, held, fastening, on, number)));
+        }
         if (!onlyLayout && planned.Cuts is { } cuts) wanted.AddRange(CutBarsFigure.Sheets(cuts, sheet).Select(each => (FileNames.Of(each.Name), FigureChapter.Cuts, (Func<FigureSheet, string, Drawing>)((_, number) => each.Draw(number)))));
         if (!onlyLayout && planned.Strength is { } strength)
         {

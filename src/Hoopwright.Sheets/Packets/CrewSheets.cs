@@ -16,7 +16,7 @@ namespace Hoopwright.Sheets.Packets;
 public static class CrewSheets
 {
     // The drawings without which nobody can set out or cut.
-    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "film-pull", "cut-lists"];
+    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "film-pull", "front-end-film", "back-end-film", "roof-pull", "cut-lists"];
 
     /// <summary>The sheets as a file, crew-es.pdf for Spanish.</summary>
     /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
@@ -63,6 +63,8 @@ public static class CrewSheets
         book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Table(tables.Film).Table(tables.FilmMarks)
             .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening).Table(tables.Pull);
         Drawn(FigureChapter.Cover);
+        FasteningChapter.Set(book, planned, tunnel, tables, words);
+        Drawn(FigureChapter.Covering);
         book.Chapter(words.Say("Cut lists")).Caution(PacketCautions.Saw, words);
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         Drawn(FigureChapter.Cuts);

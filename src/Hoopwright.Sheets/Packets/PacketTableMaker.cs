@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
+using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -146,6 +147,31 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
             isPulled ? Mark(row.Sag) : "", isPulled ? Mark(row.Give) : "", isPulled ? Mark(row.HotSag) : "",
             isPulled ? words.Fill("{0} to {1}", TapeText.Of(row.ColdPullCrept, planned.Units), TapeText.Of(row.ColdPull, planned.Units)) : "");
     }
+
+    public Table CrewRules(FasteningPlan plan) => new("covering-people", Say("Why so many people"),
+        [new(Say("Reason"), 8), new(Say("People"), 1, TextAlign.End)],
+        [.. plan.CrewRules.Select(rule => TableRow.Of(Phrased(rule.Says), Number(rule.People)))]);
+
+    public Table InWind(FasteningPlan plan) => new("covering-in-wind", Say("How many people in which wind, at the bows"),
+        [new(Say("Wind or gust"), 2, TextAlign.End), new(Say("Pulls at the sheet"), 2, TextAlign.End), new(Say("People"), 3)],
+        [
+            .. plan.InWind.Select(each => TableRow.Of(TapeText.Of(each.Wind, planned.Units), TapeText.Of(each.Pull, planned.Units),
+                each.IsFit ? Number(each.People) : words.Fill("do not pull: it would take {0}", Number(each.People)))),
+        ]);
+
+    /// <summary>The steps on one sheet, as for a file; the pages have them one by one.</summary>
+    public Table Steps(FasteningPlan plan) => new("covering-steps", Say("Step by step"),
+        [new(Say("No."), 0.7, TextAlign.End), new(Say("Step"), 2.4), new(Say("What to do"), 6), new(Say("People"), 0.9, TextAlign.End), new(Say("Uses"), 3.2), new(Say("Good when"), 2.6), new(Say("Mind"), 1.6)],
+        [
+            .. plan.Steps.Select((step, index) => TableRow.Of(Number(index + 1), Phrased(step.Title), string.Join(' ', step.Does.Select(Phrased)), Number(step.People), Uses(step),
+                string.Join(' ', step.Good.Select(Phrased)), string.Join(", ", step.Cautions.Select(caution => Say(caution.Id))))),
+        ]);
+
+    /// <summary>What a step uses up, item by item.</summary>
+    public string Uses(FasteningStep step) => string.Join("; ", step.Materials.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? words.Fill("{0} pieces", Amount(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+
+    /// <summary>A sentence in the language of the sheets; names in it too.</summary>
+    public string Phrased(Phrase phrase) => words.Fill(phrase.Pattern, [.. phrase.Values.Select(Say)]);
 
     public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",
         [new("Stage", 1.2), new("Item", 2.6), new("Size", 2.6), new("Needed", 1.6, TextAlign.End), new("Unit", 1.2), new("Rule", 5)],

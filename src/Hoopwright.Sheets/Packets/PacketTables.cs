@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
+using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -34,6 +35,9 @@ internal sealed class PacketTables
         FilmMarks = make.FilmMarks();
         Fastening = make.Fastening(cover);
         Pull = make.Pull(cover.Pull);
+        FasteningPlan fastening = planned.Fastening ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
+        Covering = [make.CrewRules(fastening), make.InWind(fastening)];
+        Steps = make.Steps(fastening);
         Takeoff = make.Takeoff(takeoff);
         Orders = [.. orders.Lines.Select(line => line.Supplier).Distinct().Order().Select(supplier => make.Orders(orders, supplier))];
         Stages = PacketTableMaker.Stages(orders);
@@ -75,6 +79,12 @@ internal sealed class PacketTables
     /// <summary>How tight film is pulled.</summary>
     public Table Pull { get; }
 
+    /// <summary>People for the roof film, and why.</summary>
+    public ImmutableArray<Table> Covering { get; }
+
+    /// <summary>How the film is put on.</summary>
+    public Table Steps { get; }
+
     /// <summary>What is needed and why.</summary>
     public Table Takeoff { get; }
 
@@ -98,5 +108,5 @@ internal sealed class PacketTables
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
+        [SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, .. Covering, Steps, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
 }

@@ -101,6 +101,8 @@ public static class PacketWriter
         book.Chapter("Cover").Caution(PacketCautions.Film);
         book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening).Table(tables.Pull).Paragraph(PullNote(planned.Cover!.Pull, planned.Units));
         Drawn(FigureChapter.Cover);
+        FasteningChapter.Set(book, planned, tunnel, tables, CrewWords.English);
+        Drawn(FigureChapter.Covering);
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);

@@ -12,6 +12,10 @@ internal static class CoverDefaults
 {
     internal static Usual<int> Layers => LayoutDefaults.FilmLayers;
 
+    internal static Usual<bool> Inflated { get; } = new(true, "Two layers of the roof are held apart by a small blower.", Citation.CommonPractice);
+
+    internal static Usual<Pressure> InflationPressure { get; } = new(Pressure.FromPascals(62), "A quarter inch of water between two layers keeps them apart without straining them.", Citation.FromMemory);
+
     internal static Usual<Length> Thickness => LayoutDefaults.FilmThickness;
 
     internal static Usual<CoverOrder> Order { get; } = new(CoverOrder.EndsFirst, "The ends are covered before the roof.", Citation.CommonPractice, Matters: true);

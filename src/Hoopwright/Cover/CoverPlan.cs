@@ -17,17 +17,49 @@ public sealed record CoverPlan
     /// <summary>Which film goes on first.</summary>
     public required CoverOrder Order { get; init; }
 
+    /// <summary>Layers of film on the roof.</summary>
+    public required int Layers { get; init; }
+
+    /// <summary>Pressure that a blower keeps between two layers; null where none does.</summary>
+    public required Pressure? Inflation { get; init; }
+
+    /// <summary>Places that could cut film lying on them: tops of end-wall posts, ends of lengthwise tubes.</summary>
+    public required int SharpPoints { get; init; }
+
+    /// <summary>Roof film left past an end bow when it is trimmed.</summary>
+    public required Length RoofEndTrim { get; init; }
+
+    /// <summary>End film left above the end bow when it is trimmed.</summary>
+    public required Length EndAbove { get; init; }
+
+    /// <summary>Roof film past its lowest fastening on each side, to pull by.</summary>
+    public required Length RoofSideAllowance { get; init; }
+
     /// <summary>Film thickness.</summary>
     public required Length Thickness { get; init; }
 
     /// <summary>Count of 1 ft pieces of spring wire that hold the end film for the time being, both ends.</summary>
-    public required int TemporaryWires { get; init; }
+    public int TemporaryWires => Runs.Sum(TemporaryWiresIn);
+
+    /// <summary>The most that those pieces stand apart.</summary>
+    public required Length TemporaryWireSpacing { get; init; }
+
+    /// <summary>Count of such pieces in one run: only end film that waits for the roof to go over it is held for the time being.</summary>
+    /// <param name="run">A run of this plan.</param>
+    public int TemporaryWiresIn(FasteningRun run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return Order == CoverOrder.EndsFirst && run is { Kind: FasteningKind.Channel, OnWood: false, Wires: 2 } ? ChannelFastening.TemporaryWires(run.Length, TemporaryWireSpacing) : 0;
+    }
 
     /// <summary>Ropes that pull the roof film over.</summary>
     public required PullingRopes Ropes { get; init; }
 
     /// <summary>How tight the roof film is pulled; worked out when it is first asked for.</summary>
     public PullPlan Pull => LazyPull?.Value ?? throw new InvalidOperationException("The cover was not planned.");
+
+    /// <summary>The air in which it can be pulled midway between what cold and heat allow.</summary>
+    public required PullBand Band { get; init; }
 
     internal Lazy<PullPlan>? LazyPull { get; init; }
 

@@ -25,22 +25,21 @@ public static class CoverPlanner
             Pieces = pieces,
             Runs = runs,
             Order = rules.Order,
+            Layers = rules.Layers,
+            Inflation = rules.Inflated ? rules.InflationPressure : null,
+            SharpPoints = SharpPoints(tunnel),
+            RoofEndTrim = rules.RoofEndTrim,
+            EndAbove = rules.EndAbove,
+            RoofSideAllowance = rules.RoofSideAllowance,
             Thickness = rules.Thickness,
-            TemporaryWires = TemporaryWires(runs, rules),
+            TemporaryWireSpacing = rules.TemporaryWireSpacing,
             Ropes = ropes,
+            Band = pull.Band(),
             LazyPull = new Lazy<PullPlan>(pull.Plan),
             BowTape = (tunnel.RoofArc() * tunnel.Stations.Length) + (rules.TapePerPoint * SharpPoints(tunnel)),
         };
         return new CoverOutcome(plan, [.. Check(tunnel, rules), .. pull.Found()]);
     }
-
-    /// <summary>Only end film that waits for the roof to go over it is held for the time being.</summary>
-    private static int TemporaryWires(ImmutableArray<FasteningRun> runs, CoverRules rules) => rules.Order switch
-    {
-        CoverOrder.EndsFirst => runs.Where(run => run is { Kind: FasteningKind.Channel, OnWood: false, Wires: 2 })
-            .Sum(run => ChannelFastening.TemporaryWires(run.Length, rules.TemporaryWireSpacing)),
-        CoverOrder.RoofFirst => 0,
-    };
 
     /// <summary>Evenly spread with half a gap at the ends, so that the whole edge comes over together. Two at least.</summary>
     private static PullingRopes Ropes(CoverPiece roof, CoverRules rules)

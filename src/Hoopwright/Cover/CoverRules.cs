@@ -9,6 +9,8 @@ internal sealed record CoverRules
     private CoverRules(Plans.Cover cover, Answers answers)
     {
         Layers = answers.Take("cover.layers", CoverDefaults.Layers, cover.Layers);
+        Inflated = Layers > 1 && answers.Take("cover.inflated", CoverDefaults.Inflated, cover.Inflated);
+        InflationPressure = Inflated ? answers.Take("cover.inflationPressure", CoverDefaults.InflationPressure, cover.InflationPressure) : Pressure.Zero;
         Thickness = answers.Take("cover.thickness", CoverDefaults.Thickness, cover.Thickness);
         Order = answers.Take("cover.order", CoverDefaults.Order, cover.Order);
         RoofEndAllowance = answers.Take("cover.roofEndAllowance", CoverDefaults.RoofEndAllowance, cover.RoofEndAllowance);
@@ -31,6 +33,10 @@ internal sealed record CoverRules
     }
 
     internal int Layers { get; }
+
+    internal bool Inflated { get; }
+
+    internal Pressure InflationPressure { get; }
 
     internal Length Thickness { get; }
 

@@ -34,17 +34,17 @@ public static class CoverDayPlanner
         List<Diagnostic> found = [];
         if (SitePlace.Of(plan, record, found) is not { } place) return new(null, [.. found]);
 
-        CoverDay day = plan.CoverDay;
-        CoverHours hours = CoverHours.Of(plan, cover, answers);
+        CoverDayNeeds needs = CoverDayNeeds.Of(tunnel, cover, answers);
+        CoverHours hours = needs.Hours;
         SiteWind wind = SiteWind.Of(plan, answers, tunnel.Bow.PeakHeight, record.WindHeight);
         var limits = new WindowLimits
         {
-            Wind = answers.Take("coverDay.wind", DayDefaults.Wind, day.Wind),
-            Gust = answers.Take("coverDay.gust", DayDefaults.Gust, day.Gust),
-            Coldest = answers.Take("coverDay.coldest", DayDefaults.Coldest, day.Coldest),
-            Warmest = answers.Take("coverDay.warmest", DayDefaults.Warmest, day.Warmest),
-            RainChance = answers.Take("coverDay.rainChance", DayDefaults.RainChance, day.RainChance),
-            GustFactor = answers.Take("coverDay.gustFactor", DayDefaults.GustFactor, day.GustFactor),
+            Wind = needs.Wind,
+            Gust = needs.Gust,
+            Coldest = needs.Coldest,
+            Warmest = needs.Warmest,
+            RainChance = needs.RainChance,
+            GustFactor = answers.Take("coverDay.gustFactor", DayDefaults.GustFactor, plan.CoverDay.GustFactor),
             Hours = hours.Needed,
             WindHere = wind.Mean,
             GustHere = wind.Gust,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
+using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Orders;
@@ -11,7 +12,7 @@ namespace Hoopwright.Packets;
 /// <summary>Writes cover, takeoff, orders and cuts.</summary>
 internal static class OrderResults
 {
-    public static void Cover(ResultWriter json, CoverPlan cover, FilmCutPlan film, bool brief)
+    public static void Cover(ResultWriter json, CoverPlan cover, FasteningPlan? fastening, FilmCutPlan film, bool brief)
     {
         json.Thickness("thickness", cover.Thickness);
         json.Text("order", TunnelResults.Word(cover.Order));
@@ -47,6 +48,7 @@ internal static class OrderResults
             json.Names("members", run.OnMemberIds);
         });
         if (!brief) json.Group("pull", () => Pull(json, cover.Pull));
+        if (fastening is not null) json.Group("fastening", () => FasteningResults.Fastening(json, fastening));
         json.Group("film", () => Film(json, film));
     }
 

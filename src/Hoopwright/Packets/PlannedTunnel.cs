@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
+using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Diagnostics;
@@ -29,6 +30,11 @@ public sealed record PlannedTunnel
 
     /// <summary>Film pieces and how they are held.</summary>
     public CoverPlan? Cover { get; init; }
+
+    /// <summary>How the film is put on, step by step; worked out when it is first asked for.</summary>
+    public FasteningPlan? Fastening => LazyFastening?.Value;
+
+    internal Lazy<FasteningPlan>? LazyFastening { get; init; }
 
     /// <summary>Rolls of film and their cuts.</summary>
     public FilmCutPlan? Film { get; init; }

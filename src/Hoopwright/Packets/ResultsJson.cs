@@ -34,7 +34,7 @@ public static class ResultsJson
             if (!brief) TunnelResults.Members(json, tunnel);
         }
         if (planned.Strength is { } strength) json.Group("strength", () => StrengthResults.Strength(json, strength));
-        if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, film, brief));
+        if (planned is { Cover: { } cover, Film: { } film }) json.Group("cover", () => OrderResults.Cover(json, cover, brief ? null : planned.Fastening, film, brief));
         if (!brief && planned.Takeoff is { } takeoff) OrderResults.Takeoff(json, takeoff);
         json.WithWholeLists();
         if (planned.Orders is { } orders && Haul.Of(planned) is { } haul) json.Group("orders", () => OrderResults.Orders(json, orders, haul));

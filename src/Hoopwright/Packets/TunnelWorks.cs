@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
+using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Cutting;
+using Hoopwright.Days;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
@@ -79,8 +81,11 @@ public static class TunnelWorks
         TakeoffList takeoff = TakeoffPlanner.Plan(tunnel, cover.Plan, answers);
         CutSheets cuts = CutPlanner.Plan(takeoff, planned.Plan, answers, effort, memory);
         OrderList orders = OrderPlanner.Plan(takeoff, cuts, film.Plan, planned.Plan, answers, ownPrices);
+        CoverDayNeeds day = CoverDayNeeds.Of(tunnel, cover.Plan, answers);
+        // Everything it asks was asked before.
+        var fastening = new Lazy<FasteningPlan>(() => FasteningPlanner.Plan(tunnel, cover.Plan, day));
         return (
-            planned with { Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
+            planned with { LazyFastening = fastening, Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
             [.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
     }
 

@@ -109,6 +109,7 @@ public static class Workings
         .. StrengthWorkings.All,
         .. OrderWorkings.All,
         .. PullWorkings.All,
+        .. FasteningWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

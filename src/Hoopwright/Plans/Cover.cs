@@ -11,6 +11,14 @@ public sealed record Cover : PlanSection
     [Description("Layers of film on the roof: 1 or 2.")]
     public int? Layers { get; init; }
 
+    /// <summary>True when two layers of the roof are held apart by a blower; false when both lie together.</summary>
+    [Description("True when two layers of the roof are held apart by a blower; false when both lie together.")]
+    public bool? Inflated { get; init; }
+
+    /// <summary>Pressure that the blower keeps between two layers: a quarter inch of water is 62 Pa.</summary>
+    [Description("Pressure that the blower keeps between two layers: a quarter inch of water is 62 Pa.")]
+    public Written<Pressure>? InflationPressure { get; init; }
+
     /// <summary>Film thickness, such as 0.006 in or 0.15 mm.</summary>
     [Description("Film thickness, such as 0.006 in or 0.15 mm.")]
     public Written<Length>? Thickness { get; init; }

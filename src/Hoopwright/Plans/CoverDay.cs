@@ -14,6 +14,10 @@ public sealed record CoverDay : PlanSection
     [Description("Highest gust at the height of the bows.")]
     public Written<Speed>? Gust { get; init; }
 
+    /// <summary>Where the wind comes from on the day: S, NW, or degrees clockwise from north; leave out when it is not known.</summary>
+    [Description("Where the wind comes from on the day: S, NW, or degrees clockwise from north; leave out when it is not known.")]
+    public Written<Angle>? WindFrom { get; init; }
+
     /// <summary>Coldest air to pull film in.</summary>
     [Description("Coldest air to pull film in.")]
     public Written<Temperature>? Coldest { get; init; }

@@ -19,6 +19,10 @@ internal static class CoverFormats
 
     public static PlanFormat<Cover> Cover { get; } = new(
         Count<Cover>("layers", 1, 2, cover => cover.Layers, (cover, value) => cover with { Layers = value }),
+        YesNo<Cover>("inflated", cover => cover.Inflated, (cover, value) => cover with { Inflated = value }),
+        Quantity<Cover, Pressure>(
+            "inflationPressure", PlanQuantities.Pressure.Within("0.2 psf", "4 psf", "10 Pa", "190 Pa").Like("1.3 psf", "60 Pa"),
+            cover => cover.InflationPressure, (cover, value) => cover with { InflationPressure = value }),
         Quantity<Cover, Length>(
             "thickness", PlanQuantities.FilmThickness.Within("1 mil", "100 mil", "0.03 mm", "2.5 mm").Like("6 mil", "0.15 mm"),
             cover => cover.Thickness, (cover, value) => cover with { Thickness = value }),

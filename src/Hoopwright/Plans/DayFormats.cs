@@ -13,6 +13,7 @@ internal static class DayFormats
     public static PlanFormat<CoverDay> CoverDay { get; } = new(
         Quantity<CoverDay, Speed>("wind", Wind, day => day.Wind, (day, value) => day with { Wind = value }),
         Quantity<CoverDay, Speed>("gust", Wind, day => day.Gust, (day, value) => day with { Gust = value }),
+        Quantity<CoverDay, Angle>("windFrom", PlanQuantities.Bearing.Within("0°", "359.999°").Like("W", "W"), day => day.WindFrom, (day, value) => day with { WindFrom = value }),
         Quantity<CoverDay, Temperature>("coldest", Air, day => day.Coldest, (day, value) => day with { Coldest = value }),
         Quantity<CoverDay, Temperature>("warmest", Air, day => day.Warmest, (day, value) => day with { Warmest = value }),
         Quantity<CoverDay, Ratio>("rainChance", PlanQuantities.Percentage.Within("0 %", "100 %").Like("20 %", "20 %"), day => day.RainChance, (day, value) => day with { RainChance = value }),

@@ -12,46 +12,58 @@ internal static class CoverTakeoff
 {
     public static void Add(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover, Answers answers)
     {
-        Film(draft, tunnel, cover);
+        foreach (CoverPiece piece in cover.Pieces) Film(draft, cover, piece);
+        Tape(draft, tunnel, cover);
         foreach (FasteningRun run in cover.Runs)
         {
             switch (run.Kind)
             {
                 case FasteningKind.Channel:
                     Channel(draft, tunnel, run, answers);
+                    Wire(draft, tunnel, run, run.Wires, answers);
                     break;
                 case FasteningKind.Batten:
                     Batten(draft, tunnel, run, answers);
                     break;
             }
         }
-        ImmutableArray<string> temporary = [.. cover.Runs.Where(run => run is { Kind: FasteningKind.Channel, OnWood: false, Wires: > 1 }).Select(run => run.Id)];
-        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)(TakeoffDefaults.TemporaryWireLength.Value * cover.TemporaryWires).Metres,
-            "Short pieces hold the end film for the time being.", TakeoffDefaults.TemporaryWireLength.Source, temporary, "cover.temporaryWireSpacing");
+        foreach (FasteningRun run in cover.Runs) Temporary(draft, cover, run);
         Pulling(draft, tunnel, cover);
+        if (cover.Inflation is not null) Air(draft, cover);
     }
 
-    private static void Film(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover)
+    /// <summary>Short pieces of wire that hold end film for the time being in a run.</summary>
+    public static void Temporary(TakeoffDraft draft, CoverPlan cover, FasteningRun run) =>
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)(TakeoffDefaults.TemporaryWireLength.Value * cover.TemporaryWiresIn(run)).Metres,
+            "Short pieces hold the end film for the time being.", TakeoffDefaults.TemporaryWireLength.Source, [run.Id], "cover.temporaryWireSpacing");
+
+    /// <summary>What holds the two layers apart.</summary>
+    public static void Air(TakeoffDraft draft, CoverPlan cover)
     {
-        string size = FormattableString.Invariant($"{cover.Thickness.Inches * 1000:0.#} mil");
-        foreach (CoverPiece piece in cover.Pieces)
-        {
-            draft.Add(BuildStage.Cover, MaterialUnit.SquareMetres, Items.Film, size, (decimal)((piece.AlongRoll * piece.AcrossRoll).SquareMetres * piece.Count),
-                "Each piece as it is cut; the rolls it is cut from are chosen with the film cuts.", Citation.Geometry, [piece.Id], "cover.thickness");
-        }
+        ImmutableArray<string> roof = RoofOf(cover);
+        draft.Count(BuildStage.Cover, Items.InflationBlower, "", TakeoffDefaults.Blowers.Value, 1, TakeoffDefaults.Blowers, roof, "cover.inflated");
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.InflationDuct, "", (decimal)TakeoffDefaults.DuctLength.Value.Metres, TakeoffDefaults.DuctLength.Says, TakeoffDefaults.DuctLength.Source, roof, "cover.inflated");
+        draft.Count(BuildStage.Cover, Items.FilmCollar, "", TakeoffDefaults.FilmCollars.Value, 1, TakeoffDefaults.FilmCollars, roof, "cover.inflated");
+    }
+
+    /// <summary>A piece of film as it is cut.</summary>
+    public static void Film(TakeoffDraft draft, CoverPlan cover, CoverPiece piece) =>
+        draft.Add(BuildStage.Cover, MaterialUnit.SquareMetres, Items.Film, FormattableString.Invariant($"{cover.Thickness.Inches * 1000:0.#} mil"), (decimal)((piece.AlongRoll * piece.AcrossRoll).SquareMetres * piece.Count),
+            "Each piece as it is cut; the rolls it is cut from are chosen with the film cuts.", Citation.Geometry, [piece.Id], "cover.thickness");
+
+    /// <summary>Tape under the roof film.</summary>
+    public static void Tape(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover) =>
         draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.FilmTape, "", (decimal)cover.BowTape.Metres,
             "Tape over every bow and every sharp point under the roof film.", Citation.CommonPractice,
             tunnel.Members.Where(member => member.Role is MemberRole.Bow or MemberRole.RidgePurlin or MemberRole.Purlin or MemberRole.EndPost).Select(member => member.Id),
             "cover.tapePerPoint");
-    }
 
-    private static void Channel(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, Answers answers)
+    /// <summary>A run of channel with its screws.</summary>
+    public static void Channel(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, Answers answers)
     {
         Plans.Cover rules = tunnel.Plan.Cover;
         Length spacing = answers.Take("cover.channelScrewSpacing", CoverDefaults.ChannelScrewSpacing, rules.ChannelScrewSpacing);
         int endScrews = answers.Take("cover.channelEndScrews", CoverDefaults.ChannelEndScrews, rules.ChannelEndScrews);
-        Length wirePiece = answers.Take("cover.wirePiece", CoverDefaults.WirePiece, rules.WirePiece);
-        Ratio perChannel = answers.Take("cover.wirePerChannel", CoverDefaults.WirePerChannel, rules.WirePerChannel);
         Length stick = answers.Take("cover.channelStick", CoverDefaults.ChannelStick, rules.ChannelStick);
 
         var piece = PieceNeed.Of(run.Id, run.Length, tunnel.Units) with
@@ -61,19 +73,28 @@ internal static class CoverTakeoff
             Joining = new Joining([], TakeoffDefaults.ShortestChannel.Value, []),
         };
         draft.Cut(BuildStage.Cover, Items.LockChannel, "", null, piece, [stick], "Each run of channel, butted from sticks.", Citation.Geometry);
-        string screw = run.OnWood ? FilmFasteners.ScrewInWoodSize(rules, tunnel.Units) : FilmFasteners.ScrewInTubeSize(rules, tunnel.Units);
-        draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, ChannelFastening.Screws(run.Length, spacing, endScrews),
+        draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, ScrewSize(tunnel, run), ChannelFastening.Screws(run.Length, spacing, endScrews),
             "Evenly spaced, half a spacing from the ends, and some more at each end.", CoverDefaults.ChannelScrewSpacing.Source, [run.Id],
             "cover.channelScrewSpacing", "cover.channelEndScrews");
-        int laps = ChannelFastening.WireLaps(run.Length, wirePiece) * run.Wires;
+    }
+
+    /// <summary>Layers of wire in a run of channel, with the screws and washers where pieces lap.</summary>
+    public static void Wire(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, int wires, Answers answers)
+    {
+        Plans.Cover rules = tunnel.Plan.Cover;
+        Length wirePiece = answers.Take("cover.wirePiece", CoverDefaults.WirePiece, rules.WirePiece);
+        Ratio perChannel = answers.Take("cover.wirePerChannel", CoverDefaults.WirePerChannel, rules.WirePerChannel);
+        string screw = ScrewSize(tunnel, run);
+        int laps = ChannelFastening.WireLaps(run.Length, wirePiece) * wires;
         const string LapRule = "A screw with a washer where one piece of wire laps the next.";
         draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, screw, laps, LapRule, Citation.CommonPractice, [run.Id], "cover.wirePiece");
         draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.Washer, "", laps, LapRule, Citation.CommonPractice, [run.Id], "cover.wirePiece");
-        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)ChannelFastening.WireLength(run.Length, run.Wires, perChannel).Metres,
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)ChannelFastening.WireLength(run.Length, wires, perChannel).Metres,
             CoverDefaults.WirePerChannel.Says, CoverDefaults.WirePerChannel.Source, [run.Id], "cover.wirePerChannel");
     }
 
-    private static void Batten(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, Answers answers)
+    /// <summary>A run of batten with its nails and staples, or its screws in tube.</summary>
+    public static void Batten(TakeoffDraft draft, Tunnel tunnel, FasteningRun run, Answers answers)
     {
         Plans.Cover rules = tunnel.Plan.Cover;
         Length first = answers.Take("cover.battenFirst", CoverDefaults.BattenFirst, rules.BattenFirst);
@@ -97,9 +118,10 @@ internal static class CoverTakeoff
         }
     }
 
-    private static void Pulling(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover)
+    /// <summary>Ropes and what is knotted into the edge of the film.</summary>
+    public static void Pulling(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover)
     {
-        ImmutableArray<string> roof = [.. cover.Pieces.Where(piece => piece.Role == CoverRole.Roof).Select(piece => piece.Id)];
+        ImmutableArray<string> roof = RoofOf(cover);
         for (int rope = 1; rope <= cover.Ropes.Count; rope++)
         {
             string id = FormattableString.Invariant($"rope-{rope}");
@@ -108,4 +130,9 @@ internal static class CoverTakeoff
         }
         draft.Count(BuildStage.Cover, Items.PullingBall, "", TakeoffDefaults.BallsPerRope.Value, cover.Ropes.Count, TakeoffDefaults.BallsPerRope, roof);
     }
+
+    private static ImmutableArray<string> RoofOf(CoverPlan cover) => [.. cover.Pieces.Where(piece => piece.Role == CoverRole.Roof).Select(piece => piece.Id)];
+
+    private static string ScrewSize(Tunnel tunnel, FasteningRun run) =>
+        run.OnWood ? FilmFasteners.ScrewInWoodSize(tunnel.Plan.Cover, tunnel.Units) : FilmFasteners.ScrewInTubeSize(tunnel.Plan.Cover, tunnel.Units);
 }

@@ -52,6 +52,10 @@ internal static class Items
     internal const string PullingRope = "pulling rope";
     internal const string PullingBall = "pulling ball";
 
+    internal const string InflationBlower = "inflation blower";
+    internal const string InflationDuct = "inflation duct";
+    internal const string FilmCollar = "film collar";
+
     internal const string Crank = "crank";
     internal const string RollClip = "roll clip";
     internal const string Lacing = "lacing";

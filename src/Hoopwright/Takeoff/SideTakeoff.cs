@@ -45,7 +45,8 @@ internal static class SideTakeoff
             fasteners.HipScrewsPerBow, GroundTakeoff.BowsAlong(tunnel, board), [board.Id]);
     }
 
-    private static void RollUp(TakeoffDraft draft, Tunnel tunnel, SideWall side, FastenerAnswers fasteners)
+    /// <summary>What rolls a curtain up and keeps it from flapping.</summary>
+    public static void RollUp(TakeoffDraft draft, Tunnel tunnel, SideWall side, FastenerAnswers fasteners)
     {
         ImmutableArray<Member> tubes = [.. tunnel.Members.Where(member => member.Role == MemberRole.RollTube && IsOn(tunnel, member, side))];
         foreach (Member tube in tubes)
@@ -63,7 +64,8 @@ internal static class SideTakeoff
             "Rope in a zig-zag over the curtain, hip board at each bow to baseboard at mid-bay, with both ends to tie off.", Citation.CommonPractice, [side.Name + " side"]);
     }
 
-    private static void Drop(TakeoffDraft draft, Tunnel tunnel, SideWall side)
+    /// <summary>What lets a curtain down.</summary>
+    public static void Drop(TakeoffDraft draft, Tunnel tunnel, SideWall side)
     {
         string trace = side.Name + " side";
         int cords = tunnel.Stations.Length;

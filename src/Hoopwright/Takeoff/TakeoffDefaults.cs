@@ -99,6 +99,12 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> BallsPerRope { get; } = new(1, "One soft ball knotted into the film's edge for each rope.", Citation.CommonPractice);
 
+    internal static Usual<int> Blowers { get; } = new(1, "One small blower keeps the two layers of one roof apart.", Citation.CommonPractice);
+
+    internal static Usual<Length> DuctLength { get; } = new(Length.FromFeet(6), "So much duct brings outside air through an end wall to the blower and on to the inner layer.", Citation.FromMemory);
+
+    internal static Usual<int> FilmCollars { get; } = new(1, "A collar clamps the duct into the inner layer.", Citation.FromMemory);
+
     internal static Usual<Length> RollClipSpacing { get; } = new(Length.FromInches(30), "Clips hold the curtain to its roll tube at most this far apart.", Citation.CommonPractice);
 
     internal static Usual<Length> LacingTie { get; } = new(Length.FromFeet(3), "Each end of a lacing rope takes this much to tie off.", Citation.CommonPractice);

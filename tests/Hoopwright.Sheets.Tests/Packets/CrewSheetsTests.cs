@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using Hoopwright.CoverSteps;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
@@ -67,6 +68,45 @@ public sealed partial class CrewSheetsTests
             .. planned.Film!.Rolls.SelectMany(roll => roll.Levels).SelectMany(level => level.Pieces).Select(piece => piece.Label), .. planned.Tunnel!.Ends.SelectMany(end => end.Doors).Select(door => door.Id),
         ];
         Assert.DoesNotContain(read.Distinct(), text => !words.Knows(text));
+    }
+
+    public static TheoryData<string> Covers { get; } =
+    [
+        "\"cover\": { \"layers\": 2 }",
+        "\"cover\": { \"layers\": 2, \"inflated\": false, \"endsOnBow\": false, \"order\": \"roofFirst\" }",
+        "\"cover\": { \"endsOnBow\": false }, \"crew\": { \"people\": 3 }, \"site\": { \"frontFaces\": \"S\" }, \"coverDay\": { \"windFrom\": \"W\" }",
+        "\"sides\": { \"left\": { \"kind\": \"drop\", \"hipHeight\": \"4 ft\" }, \"right\": { \"kind\": \"rollUp\", \"hipHeight\": \"4 ft\" } }, \"site\": { \"fallAcross\": \"3 %\" }",
+        "\"ends\": { \"front\": { \"closing\": \"roofSheet\" }, \"back\": { \"closing\": \"open\" } }, \"loads\": { \"installTemperature\": \"100 °F\" }",
+        "\"loads\": { \"installTemperature\": \"5 °F\" }",
+    ];
+
+    [Theory]
+    [MemberData(nameof(Covers))]
+    public void Every_sentence_of_putting_the_film_on_is_known_in_Spanish_and_its_drawings_are_clear(string rest)
+    {
+        PlannedTunnel planned = TunnelWorks.Plan(SamplePlans.Simple(rest: rest));
+        CrewWords words = CrewWords.Of("es");
+        FasteningPlan plan = planned.Fastening!;
+        Phrase[] phrases = [.. plan.Steps.SelectMany(step => step.Does.Concat(step.Good).Append(step.Title)), .. plan.CrewRules.Select(rule => rule.Says), .. plan.Stands.Select(stand => stand.Does), plan.RollSide.Why, .. plan.WithFewer is { } fewer ? (Phrase[])[fewer] : []];
+        Assert.DoesNotContain(phrases, phrase => !words.Knows(phrase.Pattern));
+        // Values are measures and numbers, or names that have a Spanish one.
+        Assert.DoesNotContain(phrases.SelectMany(phrase => phrase.Values).Where(value => Word().Matches(value).Any(word => word.Value.Length > 3)), value => !words.Knows(value));
+        Assert.DoesNotContain(plan.Steps.SelectMany(step => step.Materials), line => !words.Knows(line.Item));
+        Assert.DoesNotContain(StepCaution.All, caution => !words.Knows(caution.Text) || !words.Knows(caution.Id));
+        foreach (Paper paper in new[] { Paper.Letter, Paper.A4 })
+        {
+            foreach (PdfSheet page in CrewSheets.Pages(planned, paper, Day, "es").Concat(PacketWriter.Pages(planned, paper, Day)))
+                Assert.True(Collisions.In(page.Page).IsEmpty, $"{page.Bookmark}\n{string.Join("\n", Collisions.In(page.Page))}");
+        }
+    }
+
+    [Fact]
+    public void A_caution_stands_in_full_once_before_the_first_step_that_bears_it()
+    {
+        string[] texts = [.. CrewSheets.Pages(Planned("gothic-26ft"), Paper.Letter, Day, "en").SelectMany(page => page.Page.Marks.OfType<TextMark>()).Select(mark => mark.Text)];
+        foreach (string id in (string[])["wind", "ladder", "knife", "lines", "lift", "spring"]) Assert.Single(texts, text => text == $"Caution: {id}");
+        Assert.True(Array.IndexOf(texts, "Caution: knife") > Array.IndexOf(texts, "Caution: ladder"));
+        Assert.Contains(texts, text => text.StartsWith("Mind again:", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using Hoopwright.Cover;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
+using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Testing;
@@ -36,6 +38,26 @@ public sealed class CoverDayPlannerTests
         Assert.Equal(2, Hours("\"coverDay\": { \"hours\": 2 }"));
     }
 
+    /// <summary>Common practice, no source: the best air is about 60 °F, some say 50; neither is put in.</summary>
+    [Fact]
+    public void The_air_is_that_in_which_the_film_can_be_pulled_midway_where_the_plan_does_not_say()
+    {
+        foreach (string loads in (string[])["\"coldest\": \"-20 °F\"", "\"coldest\": \"-10 °F\", \"hottest\": \"115 °F\""])
+        {
+            CoverDayReport report = Report(Plan($"\"loads\": {{ {loads} }}"));
+            Assert.InRange(report.Limits.Coldest.Fahrenheit, 35, 58);
+            Assert.InRange(report.Limits.Warmest.Fahrenheit, 62, 85);
+            Assert.Contains(report.Rules, rule => rule.Path == "coverDay.warmest" && rule.Source.ToString().Contains("how tight the film is pulled", StringComparison.Ordinal));
+        }
+        // A warmer year calls for a tighter pull, so that the band moves up.
+        Assert.True(Report(Plan("\"loads\": { \"coldest\": \"10 °F\" }")).Limits.Warmest > Report(Plan("\"loads\": { \"coldest\": \"-30 °F\" }")).Limits.Warmest);
+        // One pound less at each end of the band and the middle is out of reach.
+        PlannedTunnel planned = TunnelWorks.Plan(SamplePlans.Simple());
+        PullPlan pull = planned.Cover!.Pull;
+        PullRow low = pull.At(planned.Cover.Band.Coldest);
+        Assert.Equal(low.ByHand.Value, (low.Least.Value + low.Most.Value) / 2, 6);
+    }
+
     [Fact]
     public void Limits_are_those_of_the_plan_and_what_it_does_not_say_is_assumed()
     {
@@ -44,7 +66,7 @@ public sealed class CoverDayPlannerTests
         Assert.Equal(14, report.Limits.Gust!.Value.MilesPerHour, 9);
         Assert.Equal(45, report.Limits.Coldest.Fahrenheit, 9);
         Assert.Equal(0.35, report.Limits.RainChance!.Value.Value, 9);
-        Assert.Contains(report.Diagnostics, each => each is { Code: "assumed.cover-day.warmest", Severity: Severity.Assumption });
+        Assert.Contains(Report(Plan("")).Diagnostics, each => each is { Code: "assumed.cover-day.wind", Severity: Severity.Assumption });
         Assert.DoesNotContain(report.Diagnostics, each => each.Code == "assumed.cover-day.wind");
         Assert.True(report.SiteWind.Mean.Value < 0.5);
     }

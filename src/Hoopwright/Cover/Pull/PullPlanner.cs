@@ -16,7 +16,11 @@ namespace Hoopwright.Cover.Pull;
 internal sealed class PullPlanner
 {
     private const double SnugStrain = 2.5e-4;
-    private static readonly Force Gauge = Force.FromPounds(10), OneHand = Force.FromPounds(50);
+    private static readonly Force Gauge = Force.FromPounds(10);
+
+    /// <summary>What one person pulls and holds steadily: common practice, no source.</summary>
+    internal static readonly Force OneHand = Force.FromPounds(50);
+
 
     private readonly Tunnel tunnel;
     private readonly double thicknessM, bayM, arcM, coldestK, hottestK, coldStrain, hotSlack, looseStrain, handStrainPerPa;
@@ -52,6 +56,24 @@ internal sealed class PullPlanner
     internal const int LeastHands = 3;
 
     private double BestK => ((coldestK + hottestK) / 2) + ((coldStrain - hotSlack) / (2 * FilmSheet.PerK));
+
+    /// <summary>The air in which film can be pulled midway between both limits.</summary>
+    public PullBand Band()
+    {
+        // Hands stretch warmer film further, and it needs less.
+        (double low, double high) = (CoolestK, BestK);
+        for (int halving = 0; halving < 60; halving++)
+        {
+            double middle = (low + high) / 2;
+            if (ByHand(middle) < MidwayAt(middle)) low = middle;
+            else high = middle;
+        }
+        return new PullBand(Temperature.FromKelvins(high), Temperature.FromKelvins(AirInSunK(BestK - (looseStrain / FilmSheet.PerK))));
+    }
+
+    private const double CoolestK = 200;
+
+    private double MidwayAt(double filmK) => FilmSheet.PerK * (BestK - filmK);
 
     private bool HasRoom => coldStrain + hotSlack >= FilmSheet.PerK * (hottestK - coldestK);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Hoopwright.Cover;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Diagnostics;
 using Hoopwright.Geometry;
@@ -350,7 +351,14 @@ public sealed class FilmCutterTests
         Runs = [],
         Order = CoverOrder.EndsFirst,
         Thickness = Length.FromInches(0.006),
-        TemporaryWires = 0,
+        Layers = 1,
+        Inflation = null,
+        SharpPoints = 0,
+        RoofEndTrim = Length.Zero,
+        EndAbove = Length.Zero,
+        RoofSideAllowance = Length.Zero,
+        TemporaryWireSpacing = Length.FromFeet(4),
+        Band = new PullBand(Temperature.FromFahrenheit(50), Temperature.FromFahrenheit(75)),
         Ropes = new PullingRopes(0, Length.Zero, []),
         BowTape = Length.Zero,
     };

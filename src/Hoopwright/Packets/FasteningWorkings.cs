@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Hoopwright.CoverSteps;
+using Hoopwright.Days;
+using Hoopwright.Sources;
+
+namespace Hoopwright.Packets;
+
+/// <summary>Workings of how the film is put on.</summary>
+internal static class FasteningWorkings
+{
+    private const string Plan = "cover.fastening";
+    private static readonly Citation Practice = Citation.CommonPractice;
+
+    public static ImmutableArray<Working> All { get; } =
+    [
+        Workings.Of(Plan + ".day.wind", "leaves just rustle, as far as the plan does not say", Practice, [], ["coverDay.wind"]),
+        Workings.Of(Plan + ".day.gust", "small twigs would move all the time, as far as the plan does not say", Practice, [], ["coverDay.gust"]),
+        Workings.Of(Plan + ".day.coldest", "air from which on hands can pull the film midway between both limits", Citation.Geometry, ["cover.pull.best", "cover.pull.hands", "cover.pull.oneHand"], ["coverDay.coldest"]),
+        Workings.Of(Plan + ".day.warmest", "air in full sun up to which film can be laid evenly midway between both limits", Citation.Geometry, ["cover.pull.best"], ["coverDay.warmest", "cover.looseSag"]),
+        Workings.Of(Plan + ".day.rainChance", "as planned", Practice, [], ["coverDay.rainChance"]),
+        Workings.Of(Plan + ".day.neededHours", CoverHours.Rule.Text, CoverHours.Rule.Source, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll"], ["crew.people", "crew.skill", "coverDay.hours", "coverDay.reserve"]),
+        Workings.Of(Plan + ".day.planPeople", "as planned", Practice, [], ["crew.people"]),
+        Workings.Of(Plan + ".roofFilm", "roof film as cut, all layers · thickness · 925 kg/m³", Citation.FromMemory, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll", "cover.thickness"], ["cover.layers"]),
+        Workings.Of(Plan + ".people", "the most that any of the rules asks for", Practice, [Plan + ".crewRules[0].people", Plan + ".crewRules[1].people", Plan + ".crewRules[2].people"], ["coverDay.wind"]),
+        Workings.Of(Plan + ".crewRules[*].people", "as the rule says, up to a whole person", Practice, ["cover.ropes.count", Plan + ".roofFilm"], []),
+        Workings.Of(Plan + ".inWind[*].wind", "winds that people can picture, and both limits of the plan", Practice, [], ["coverDay.wind", "coverDay.gust"]),
+        Workings.Of(Plan + ".inWind[*].pull", CrewSize.Drag.Text, CrewSize.Drag.Source, [Plan + ".inWind[*].wind", "cover.pieces[0].alongRoll", "frame.peakHeight"], []),
+        Workings.Of(Plan + ".inWind[*].people", "pull ÷ what one person holds, but no fewer than ropes and roll take", Practice, [Plan + ".inWind[*].pull", "cover.pull.oneHand"], []),
+        Workings.Of(Plan + ".stands[*].along", "at the rope's mark on the film laid evenly over both ends; feeders at a quarter and three quarters", Practice, ["cover.ropes.count"], ["cover.ropeSpacing"]),
+        Workings.Of(Plan + ".stands[*].rope", "counted from the front; 0 for none", Practice, [], []),
+        Workings.Of(Plan + ".steps[*].people", "hands that the step takes at once", Practice, [], []),
+        Workings.Of(Plan + ".steps[*].materials[*].quantity", "counted by the rules of the takeoff for the runs and pieces of the step", Practice, [], ["cover"]),
+    ];
+}
