@@ -17,6 +17,7 @@ builder.Services
     .AddSingleton(_ => FieldSheet.Read())
     .AddSingleton<OpenPlan>()
     .AddSingleton<Intake>()
+    .AddSingleton<WeatherDesk>()
     .AddSingleton<Live>()
     .AddSingleton<PageScript>();
 builder.RootComponents.Add<App>("#app");

@@ -16,7 +16,14 @@ public sealed record FigureSheet(double WidthMm, double HeightMm, string Project
     /// <summary>True when remarks stand in a column of their own.</summary>
     internal bool InColumn { get; init; }
 
-    /// <summary>The language of set-out, film and cut sheets.</summary>
+    /// <summary>The code of the language of the sheets that a crew reads; English unless said.</summary>
+    public string Language
+    {
+        get => Words.Language;
+        init => Words = CrewWords.Of(value);
+    }
+
+    /// <summary>The words of that language.</summary>
     internal CrewWords Words { get; init; } = CrewWords.English;
 
     /// <summary>A new sheet of the set.</summary>

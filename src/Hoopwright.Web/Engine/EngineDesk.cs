@@ -32,5 +32,11 @@ internal static partial class EngineDesk
     internal static string Scene(string document, string withStrength) => EngineWork.Scene(document, withStrength == "true");
 
     [JSExport]
+    internal static string Covering(string document, string film, string language) => EngineWork.Covering(document, film, language);
+
+    [JSExport]
+    internal static string Weather(string document, string weather, string language) => EngineWork.Weather(document, weather, language);
+
+    [JSExport]
     internal static byte[] Packet(string document, string paper, string date, string what, string crew) => EngineWork.Packet(document, paper, date, what, crew);
 }

@@ -26,7 +26,7 @@ namespace Hoopwright.Web.Engine;
 /// What the page asks of the engine, from text to text, so that it runs alike in a worker of the browser and in tests.
 /// A plan goes in as the text of its file; results come out as the JSON that the command line prints.
 /// </summary>
-public static class EngineWork
+public static partial class EngineWork
 {
     // Most changes leave most cutting jobs as they were.
     private static readonly CutMemory Memory = new();

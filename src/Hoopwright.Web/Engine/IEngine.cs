@@ -27,6 +27,12 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Scene"/>.</summary>
     Task<string> SceneAsync(string document, bool withStrength);
 
+    /// <summary>See <see cref="EngineWork.Covering"/>.</summary>
+    Task<string> CoveringAsync(string document, string film, string language);
+
+    /// <summary>See <see cref="EngineWork.Weather"/>.</summary>
+    Task<string> WeatherAsync(string document, string weather, string language);
+
     /// <summary>Makes the packet and hands it to the browser as a download.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>

@@ -35,6 +35,12 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> SceneAsync(string document, bool withStrength) => AskAsync(withStrength ? "deep" : "quick", "Scene", document, withStrength ? "true" : "false");
 
     /// <inheritdoc/>
+    public Task<string> CoveringAsync(string document, string film, string language) => AskAsync("quick", "Covering", document, film, language);
+
+    /// <inheritdoc/>
+    public Task<string> WeatherAsync(string document, string weather, string language) => AskAsync("deep", "Weather", document, weather, language);
+
+    /// <inheritdoc/>
     public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) =>
         ToldAsync(() => DownloadPacket(document, paper, date, what, crew, fileName));
 

@@ -6,8 +6,9 @@ namespace Hoopwright.Web.State;
 /// <summary>Takes plan files in, from wherever they come: each goes on the shelf and is opened.</summary>
 /// <param name="shelf">Where plans are kept.</param>
 /// <param name="plan">The open plan.</param>
+/// <param name="weather">Where weather files go while a page reads them.</param>
 /// <param name="way">The way to a plan's page.</param>
-public sealed class Intake(IShelf shelf, OpenPlan plan, NavigationManager way)
+public sealed class Intake(IShelf shelf, OpenPlan plan, WeatherDesk weather, NavigationManager way)
 {
     /// <summary>A file was taken in, or turned away.</summary>
     public event Action? Changed;
@@ -19,6 +20,14 @@ public sealed class Intake(IShelf shelf, OpenPlan plan, NavigationManager way)
     /// <param name="text">The file.</param>
     public async Task TakeAsync(string text)
     {
+        // Every plan file says so; what does not is weather on the page that reads it.
+        if (weather.IsOpen && !text.Contains("\"hoopwright\"", StringComparison.Ordinal))
+        {
+            IsRefused = false;
+            weather.Open(text, "");
+            Changed?.Invoke();
+            return;
+        }
         string? plain = PlanText.Plain(text);
         IsRefused = plain is null;
         if (plain is not null)

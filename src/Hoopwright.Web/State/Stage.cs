@@ -15,9 +15,10 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("frame", ["frame"], ["bow", "left-side"]),
         new("ground", ["ground"], ["left-side", "set-out"]),
         new("ends", ["ends"], ["front-end", "back-end"]),
-        new("cover", ["sides", "cover", "fasteners", "coverDay", "inside"], ["left-side", "film-cuts"]),
+        new("cover", ["sides", "cover", "fasteners", "inside"], ["left-side", "film-cuts", "film-pull", "front-end-film", "roof-pull"]),
+        new("weather", ["coverDay", "crew"], ["roof-pull", "film-pull"]),
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
-        new("orders", ["prices", "stock", "orders", "crew"], ["bow"]),
+        new("orders", ["prices", "stock", "orders"], ["bow"]),
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
         new("site-book", ["siteBook"], ["set-out"]),
     ];

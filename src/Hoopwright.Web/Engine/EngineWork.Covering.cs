@@ -1,0 +1,186 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Hoopwright.Cover.Pull;
+using Hoopwright.Cutting;
+using Hoopwright.Days;
+using Hoopwright.Diagnostics;
+using Hoopwright.Packets;
+using Hoopwright.Quantities;
+using Hoopwright.Sheets.Charts;
+using Hoopwright.Sheets.Figures;
+using Hoopwright.Sheets.Packets;
+using Hoopwright.Sheets.Words;
+using Hoopwright.Weather;
+
+namespace Hoopwright.Web.Engine;
+
+/// <content>Putting the film on, and the weather for it.</content>
+public static partial class EngineWork
+{
+    /// <summary>How tight to pull the film of a temperature, and how it is put on.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <param name="film">Temperature of the film in degrees of the plan's units; empty or no number for the plan's own day.</param>
+    /// <param name="language">The language of the crew.</param>
+    /// <returns>
+    /// JSON: unit; pull {film, advice, perBay, along, overBow, sag, give, push, hotSag, coldPull}, band {coldest, warmest, best}; drawing; people, side, why, fewer, inWind [wind, pull, people, fit],
+    /// cautions, steps [id, title, does, good, people, uses, cautions]; empty when the plan has errors.
+    /// </returns>
+    public static string Covering(string document, string film, string language)
+    {
+        PlannedTunnel planned = Supplied(document);
+        if (planned is not { Tunnel: { } tunnel, Cover: { } cover, Fastening: { } fastening }) return "";
+        CrewWords words = CrewWords.Of(language);
+        UnitSystem units = planned.Units;
+        PullRow row = double.TryParse(film, NumberStyles.Float, CultureInfo.InvariantCulture, out double degrees) && Math.Abs(degrees) <= 200
+            ? cover.Pull.At(units == UnitSystem.UsCustomary ? Temperature.FromFahrenheit(degrees) : Temperature.FromCelsius(degrees)) : cover.Pull.Planned;
+        CoverSheet sheet = new(planned, tunnel, words);
+        return Json(json =>
+        {
+            json.WriteString("unit", units == UnitSystem.UsCustomary ? "°F" : "°C");
+            json.WriteStartObject("pull");
+            json.WriteString("film", TapeText.Of(row.Film, units));
+            json.WriteString("advice", row.Advice.ToString());
+            json.WriteString("perBay", Tape(row.PastSnugPerBay));
+            json.WriteString("along", Tape(row.PastSnugAlong));
+            json.WriteString("overBow", Tape(row.PastSnugOverBow));
+            json.WriteString("sag", Tape(row.Sag));
+            json.WriteString("give", Tape(row.Give));
+            json.WriteString("push", TapeText.Of(cover.Pull.GaugePush, units));
+            json.WriteString("hotSag", Tape(row.HotSag));
+            json.WriteString("coldPull", $"{TapeText.Of(row.ColdPullCrept, units)} – {TapeText.Of(row.ColdPull, units)}");
+            json.WriteEndObject();
+            json.WriteStartObject("band");
+            json.WriteString("coldest", TapeText.Of(cover.Band.Coldest, units));
+            json.WriteString("warmest", TapeText.Of(cover.Band.Warmest, units));
+            json.WriteString("best", TapeText.Of(cover.Pull.Best, units));
+            json.WriteEndObject();
+            json.WritePropertyName("drawing");
+            WriteDrawing(json, new FigureOffer("film-pull-today", FigureChapter.Cover, true, () => PullChart.Draw(cover.Pull, row, Sheet(planned) with { Language = words.Language }, words.Say("1 of 1"))));
+            json.WriteNumber("people", fastening.People);
+            json.WriteString("side", words.Say(fastening.RollSide.Name + " side"));
+            json.WriteString("why", sheet.Said(fastening.RollSide.Why));
+            json.WriteString("fewer", fastening.WithFewer is { } fewer ? sheet.Said(fewer) : "");
+            List(json, "inWind", fastening.InWind, each =>
+            {
+                json.WriteString("wind", TapeText.Of(each.Wind, units));
+                json.WriteString("pull", TapeText.Of(each.Pull, units));
+                json.WriteNumber("people", each.People);
+                json.WriteBoolean("fit", each.IsFit);
+            });
+            List(json, "steps", fastening.Steps, step =>
+            {
+                json.WriteString("id", step.Id);
+                json.WriteString("title", sheet.Said(step.Title));
+                Texts(json, "does", step.Does.Select(sheet.Said));
+                Texts(json, "good", step.Good.Select(sheet.Said));
+                json.WriteNumber("people", step.People);
+                json.WriteString("uses", sheet.Uses(step));
+                List(json, "cautions", step.Cautions, caution =>
+                {
+                    json.WriteString("id", words.Say(caution.Id));
+                    json.WriteString("text", words.Fill(caution.Text));
+                });
+            });
+        });
+
+        string Tape(Length length) => TapeText.Of(TapeText.RoundToMark(length.Abs(), units), units);
+    }
+
+    /// <summary>What a weather or forecast file says of days on which the film can be pulled.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <param name="weather">The file as text.</param>
+    /// <param name="language">The language of the charts.</param>
+    /// <returns>
+    /// JSON: name, summary; diagnostics [severity, message, seen, accepted]; limits {hours, wind, gust, coldest, warmest}; windows [day, begin, end, wind, gust, air, rain, used, tightest, sunrise, sunset], odds
+    /// [month, days, goodDays, week], goodDays, relaxed [limit, to, gained], drawings; empty when the plan has errors.
+    /// </returns>
+    public static string Weather(string document, string weather, string language)
+    {
+        PlannedTunnel planned = Supplied(document);
+        if (planned is not { Tunnel: { } tunnel, Cover: { } cover }) return "";
+        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather));
+        CoverDayOutcome? days = reading.Record is { } record ? CoverDayPlanner.Plan(tunnel, cover, record) : null;
+        CrewWords words = CrewWords.Of(language);
+        UnitSystem units = planned.Units;
+        return Json(json =>
+        {
+            json.WriteString("summary", reading.Record is { } known ? WeatherSheet.Of(known, units) : "");
+            List(json, "diagnostics", reading.Diagnostics.Concat(days?.Diagnostics ?? []).Where(each => each.Severity != Severity.Assumption || !each.Code.StartsWith("assumed.", StringComparison.Ordinal)), each =>
+            {
+                json.WriteString("severity", each.Severity.ToString().ToLowerInvariant());
+                json.WriteString("message", each.Message);
+                json.WriteString("seen", each.Seen);
+                json.WriteString("accepted", each.Accepted);
+            });
+            if (days?.Report is not { } report) return;
+            json.WriteStartObject("limits");
+            json.WriteNumber("hours", report.Limits.Hours);
+            json.WriteString("wind", TapeText.Of(report.Limits.Wind, units));
+            json.WriteString("gust", report.Limits.Gust is { } gust ? TapeText.Of(gust, units) : "");
+            json.WriteString("coldest", TapeText.Of(report.Limits.Coldest, units));
+            json.WriteString("warmest", TapeText.Of(report.Limits.Warmest, units));
+            json.WriteEndObject();
+            json.WriteBoolean("hasDays", report.From is not null);
+            List(json, "windows", report.Windows, window =>
+            {
+                json.WriteString("day", words.Say(window.Begin.ToString("ddd", CultureInfo.InvariantCulture)) + window.Begin.ToString(" yyyy-MM-dd", CultureInfo.InvariantCulture));
+                json.WriteString("begin", Clock(window.Begin));
+                json.WriteString("end", Clock(window.End));
+                json.WriteString("from", Clock(window.From));
+                json.WriteString("to", Clock(window.To));
+                json.WriteString("wind", TapeText.Of(window.Wind, units));
+                json.WriteString("gust", TapeText.Of(window.Gust, units));
+                json.WriteBoolean("gustEstimated", window.GustEstimated);
+                json.WriteString("air", $"{TapeText.Of(window.Coldest, units)} – {TapeText.Of(window.Warmest, units)}");
+                json.WriteString("rain", window.RainChance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) + " %" : "");
+                json.WriteString("used", window.Used.Percent.ToString("0", CultureInfo.InvariantCulture) + " %");
+                json.WriteString("tightest", WordOf(window.Tightest));
+                json.WriteString("sun", $"{Clock(window.Sunrise)}–{Clock(window.Sunset)}");
+            });
+            List(json, "odds", report.Odds.Where(month => month.Days > 0), month =>
+            {
+                json.WriteString("month", words.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month.Month)));
+                json.WriteNumber("days", month.Days);
+                json.WriteNumber("goodDays", month.GoodDays);
+                json.WriteString("week", month.InAWeek.Percent.ToString("0", CultureInfo.InvariantCulture) + " %");
+            });
+            json.WriteNumber("goodDays", report.GoodDays);
+            List(json, "relaxed", report.Relaxed, each =>
+            {
+                json.WriteString("limit", WordOf(each.Limit));
+                json.WriteString("to", Relaxed(each, units));
+                json.WriteNumber("gained", each.Gained);
+            });
+            json.WriteStartArray("drawings");
+            foreach (FigureOffer offer in CoverCharts.Offers(report, reading.Record, null, Sheet(planned) with { Language = words.Language })) WriteDrawing(json, offer);
+            json.WriteEndArray();
+        });
+
+        static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+        static string WordOf(WindowLimit limit) => char.ToLowerInvariant(limit.ToString()[0]) + limit.ToString()[1..];
+    }
+
+    private static string Relaxed(LimitRelaxing each, UnitSystem units) => each.Limit switch
+    {
+        WindowLimit.Wind => TapeText.Of(each.Limits.Wind, units),
+        WindowLimit.Gust => each.Limits.Gust is { } gust ? TapeText.Of(gust, units) : "",
+        WindowLimit.Coldest => TapeText.Of(each.Limits.Coldest, units),
+        WindowLimit.Warmest => TapeText.Of(each.Limits.Warmest, units),
+        WindowLimit.Rain => each.Limits.RainChance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) + " %" : "",
+        WindowLimit.Hours => each.Limits.Hours.ToString(CultureInfo.InvariantCulture) + " h",
+        WindowLimit.Daylight => "±1 h",
+    };
+
+    /// <summary>A plan worked out as far as its film and what holds it; the very one that was worked out last where there is one.</summary>
+    private static PlannedTunnel Supplied(string document) =>
+        last is { } known && known.Document == document ? known.Planned : TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
+
+    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (string text in texts) json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+}
