@@ -83,6 +83,20 @@ public sealed class WeatherTests : IDisposable
     }
 
     [Fact]
+    public void A_packet_with_weather_says_when_the_film_can_be_pulled()
+    {
+        string packet = Path.Combine(folder, "packet");
+        Assert.Equal(ExitCode.Done, Run("packet", Example, "--out", packet, "--weather", Forecast, "--clock", "-04:00", "--date", "2026-04-17").Code);
+        Assert.True(File.Exists(Path.Combine(packet, "drawings", "covering-hours.svg")));
+        string[] rows = File.ReadAllLines(Path.Combine(packet, "tables", "covering-windows.csv"));
+        using JsonDocument json = JsonDocument.Parse(Run("days", Example, "--weather", Forecast, "--clock", "-04:00", "--json").Output);
+        Assert.Equal(json.RootElement.GetProperty("coverDays").GetProperty("windows").GetArrayLength(), rows.Length - 1);
+        string broken = Path.Combine(folder, "none.csv");
+        File.WriteAllText(broken, "hello");
+        Assert.Equal(ExitCode.InputErrors, Run("packet", Example, "--out", Path.Combine(folder, "other"), "--weather", broken).Code);
+    }
+
+    [Fact]
     public void A_broken_file_a_missing_one_and_wrong_usage_are_told_apart()
     {
         string empty = Path.Combine(folder, "empty.epw");

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using Hoopwright.Days;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Words;
+using Hoopwright.Weather;
 
 namespace Hoopwright.Cli.Verbs;
 
@@ -23,6 +25,8 @@ internal static class PacketVerb
         var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
         crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();
+        var weather = new Option<string?>("--weather") { Description = "A weather or forecast file: the packet then says when the film can be pulled.", HelpName = "FILE" };
+        var weatherInput = new WeatherInput();
         var command = new Command("packet", """
             Writes the whole packet: PDF, drawings, tables, results.
 
@@ -30,7 +34,8 @@ internal static class PacketVerb
               hoopwright packet my-tunnel.json --out packet
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
               hoopwright packet my-tunnel.json --out packet --crew es
-            """) { input.File, folder, zip, paper, crew, date.Option, input.Prices, input.Json };
+              hoopwright packet my-tunnel.json --out packet --weather forecast.json --clock -04:00
+            """) { input.File, folder, zip, paper, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
             terminal.Progress("Working out the plan …");
@@ -38,8 +43,20 @@ internal static class PacketVerb
             if (planned.Tunnel is null) return PlanInput.Refuse(terminal, reading, planned);
             Paper size = (parsed.GetValue(paper) ?? (planned.Units == Quantities.UnitSystem.Metric ? "a4" : "letter")) == "a4" ? Paper.A4 : Paper.Letter;
             DateOnly day = date.Of(parsed);
+            CoverWeather? days = null;
+            if (parsed.GetValue(weather) is { } forecast)
+            {
+                WeatherReading read = weatherInput.Read(parsed, forecast, terminal);
+                CoverDayOutcome? outcome = read.Record is { } record ? CoverDayPlanner.Plan(planned.Tunnel, planned.Cover!, record, weatherInput.Day(parsed)) : null;
+                if (outcome?.Report is not { } report)
+                {
+                    DiagnosticPrinter.Print(terminal.Messages, terminal, [.. read.Diagnostics, .. outcome?.Diagnostics ?? []], reading: null);
+                    return ExitCode.InputErrors;
+                }
+                days = new CoverWeather(report, read.Record!);
+            }
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew));
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew), days);
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
             int left = 0;

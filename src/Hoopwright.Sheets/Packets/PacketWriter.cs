@@ -9,6 +9,7 @@ using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Running;
+using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
@@ -27,11 +28,14 @@ public static class PacketWriter
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
     /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
     /// <param name="crew">The language of crew sheets to go with it, one of <see cref="CrewWords.Languages"/>; null for none.</param>
-    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null)
+    /// <param name="weather">When the film can be pulled, by a weather file; null for none.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null, CoverWeather? weather = null)
     {
         Tunnel tunnel = Built(planned);
         sideBySide ??= InTurn.Run;
         ImmutableArray<TunnelFigure> figures = [];
+        ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, Sheet(planned, paper, date));
+        ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
         PacketTables? tables = null;
         PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [];
         sideBySide(
@@ -39,13 +43,13 @@ public static class PacketWriter
             () =>
             {
                 tables = new PacketTables(planned, tunnel);
-                sheets = [.. tables.All.Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
+                sheets = [.. tables.All.Concat(weatherTables).Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
             },
             () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
         sideBySide(
-            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date), Details(planned, date))])],
+            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, book => WeatherChapter.Set(book, weather, weatherTables, charts)), Details(planned, date))])],
             () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
-            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing))))]);
+            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
         return [.. pdf, .. crewPdf, .. drawings, .. sheets, .. texts];
     }
 
@@ -70,13 +74,18 @@ public static class PacketWriter
 
     private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide sideBySide)
     {
+        return TunnelFigures.Of(planned, Sheet(planned, paper, date), sideBySide);
+    }
+
+    private static FigureSheet Sheet(PlannedTunnel planned, Paper paper, DateOnly date)
+    {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return TunnelFigures.Of(planned, new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units), sideBySide);
+        return new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units);
     }
 
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];
 
-    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, DateOnly date)
+    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, DateOnly date, Action<PacketBook>? afterCovering = null)
     {
         string name = Name(planned);
         OrderList orders = planned.Orders ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
@@ -103,6 +112,7 @@ public static class PacketWriter
         Drawn(FigureChapter.Cover);
         FasteningChapter.Set(book, planned, tunnel, tables, CrewWords.English);
         Drawn(FigureChapter.Covering);
+        afterCovering?.Invoke(book);
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);
