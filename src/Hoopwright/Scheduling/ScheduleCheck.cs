@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Hoopwright.Diagnostics;
+
+namespace Hoopwright.Scheduling;
+
+/// <summary>Finds what no plan can mend.</summary>
+internal static class ScheduleCheck
+{
+    // Times to keep account of, over all activities: about a hundred megabytes.
+    private const long MostTimes = 4_000_000;
+
+    /// <summary>Everything wrong with a job, in its order.</summary>
+    internal static ImmutableArray<Diagnostic> Problems(ScheduleJob job)
+    {
+        List<Diagnostic> found = [];
+        HashSet<string> resources = [], ids = [];
+        for (int at = 0; at < job.Resources.Length; at++)
+        {
+            ScheduleResource resource = job.Resources[at];
+            string path = $"resources.{resource.Id}";
+            if (!resources.Add(resource.Id)) Say("schedule.duplicate", path, $"The resource {resource.Id} stands twice.", resource.Id, "each name once");
+            if (resource.Amount < 0) Say("schedule.negative", path, $"There is less than nothing of {resource.Id}.", Text(resource.Amount), "0 or more");
+        }
+        for (int at = 0; at < job.Activities.Length; at++)
+        {
+            if (!ids.Add(job.Activities[at].Id)) Say("schedule.duplicate", Path(at), $"Two activities are called {job.Activities[at].Id}.", job.Activities[at].Id, "a name of its own for each");
+        }
+        if (job.DayLength is <= 0) Say("schedule.negative", "dayLength", "A day has no working time.", Text(job.DayLength.Value), "1 or more");
+        for (int at = 0; at < job.GoodDays.Length; at++)
+        {
+            if (job.GoodDays[at] < 0) Say("schedule.negative", $"goodDays[{at}]", "Days are counted from 0.", Text(job.GoodDays[at]), "0 or more");
+        }
+        for (int at = 0; at < job.Activities.Length; at++) One(job.Activities[at], Path(at));
+        if (found.Count == 0) Circle(job, found);
+        if (found.Count == 0)
+        {
+            long day = job.DayLength ?? 0, sum = job.Activities.Sum(each => each.Duration + day) + (day * (job.GoodDays.DefaultIfEmpty(0).Max() + 1L));
+            if (sum * (job.Activities.Length + 1L) > MostTimes)
+                Say("schedule.too-large", "activities", "The job has more activities and times than can be kept account of.", string.Create(CultureInfo.InvariantCulture, $"{job.Activities.Length} activities over up to {sum} units of time"), "longer units of time, such as half hours for minutes, or fewer activities");
+        }
+        return [.. found];
+
+        void One(ScheduleActivity activity, string path)
+        {
+            if (activity.Duration < 0) Say("schedule.negative", path + ".duration", "An activity takes less than no time.", Text(activity.Duration), "0 or more");
+            foreach ((string id, int need) in activity.Needs.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+            {
+                if (!resources.Contains(id)) Say("schedule.unknown", $"{path}.needs.{id}", $"There is no resource {id}.", id, Known(resources));
+                else if (need < 0) Say("schedule.negative", $"{path}.needs.{id}", "An activity needs less than nothing.", Text(need), "0 or more");
+                else if (need > job.Resources.First(resource => resource.Id == id).Amount && activity.Duration > 0)
+                    Say("schedule.too-few", $"{path}.needs.{id}", $"{activity.Id} needs more of {id} than there is at any time.", $"{Text(need)} needed, {Text(job.Resources.First(resource => resource.Id == id).Amount)} there", $"{Text(need)} of {id}, or an activity that needs less");
+            }
+            foreach (string id in activity.After)
+            {
+                if (!ids.Contains(id)) Say("schedule.unknown", path + ".after", $"{activity.Id} waits for {id}, which is no activity.", id, Known(ids));
+            }
+            if ((activity.SameDay || activity.GoodDaysOnly) && job.DayLength is null)
+                Say("schedule.no-day", "dayLength", $"{activity.Id} minds days, but no length of a day is given.", null, "\"dayLength\": 8");
+            else if ((activity.SameDay || activity.GoodDaysOnly) && activity.Duration > job.DayLength)
+                Say("schedule.longer-than-day", path + ".duration", $"{activity.Id} must end on the day on which it starts, and takes longer than a day.", $"{Text(activity.Duration)} in a day of {Text(job.DayLength.Value)}", "a longer day, more people, or an activity in parts");
+            if (activity.GoodDaysOnly && job.GoodDays.IsEmpty)
+                Say("schedule.no-good-day", "goodDays", $"{activity.Id} asks for a good day, and none is listed.", null, "\"goodDays\": [3, 5]");
+        }
+
+        void Say(string code, string path, string message, string? seen, string accepted) => found.Add(new Diagnostic(code, Severity.Error, path, message, seen, accepted));
+    }
+
+    private static void Circle(ScheduleJob job, List<Diagnostic> found)
+    {
+        Dictionary<string, int> at = [];
+        for (int each = 0; each < job.Activities.Length; each++) at[job.Activities[each].Id] = each;
+        int[] waits = [.. job.Activities.Select(each => each.After.Distinct().Count())];
+        Queue<int> free = new(Enumerable.Range(0, waits.Length).Where(each => waits[each] == 0));
+        ILookup<int, int> before = job.Activities.SelectMany((each, later) => each.After.Distinct().Select(id => (Earlier: at[id], Later: later))).ToLookup(pair => pair.Earlier, pair => pair.Later);
+        int done = 0;
+        while (free.TryDequeue(out int each))
+        {
+            done++;
+            foreach (int later in before[each])
+            {
+                if (--waits[later] == 0) free.Enqueue(later);
+            }
+        }
+        if (done == waits.Length) return;
+        // Each that is left waits for another that is left: following them comes round.
+        List<int> way = [Array.FindIndex(waits, each => each > 0)];
+        while (true)
+        {
+            int next = job.Activities[way[^1]].After.Select(id => at[id]).First(each => waits[each] > 0);
+            int seen = way.IndexOf(next);
+            way.Add(next);
+            if (seen < 0) continue;
+            string round = string.Join(" waits for ", way.Skip(seen).Select(each => job.Activities[each].Id));
+            found.Add(new Diagnostic("schedule.circle", Severity.Error, Path(way[seen]), "Activities wait for each other in a circle, so that none can start.", round, "one of these waits left out"));
+            return;
+        }
+    }
+
+    private static string Path(int activity) => string.Create(CultureInfo.InvariantCulture, $"activities[{activity}]");
+
+    private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Known(IEnumerable<string> names) => string.Join(", ", names.Order(StringComparer.Ordinal).Take(8)) is { Length: > 0 } some ? "one of " + some : "none is given";
+}

@@ -1,0 +1,111 @@
+namespace Hoopwright.Scheduling;
+
+/// <summary>A plan made in one go: one activity after another is put where it fits first.</summary>
+internal static class SerialPlan
+{
+    /// <summary>The best plan by a few orders of precedence, justified from both ends; null when none of them fits before the horizon.</summary>
+    internal static int[]? Best(ScheduleModel model)
+    {
+        int[] tail = Tails(model);
+        int[]? best = null;
+        int[] followers = [.. Enumerable.Range(0, model.End + 1).Select(activity => model.Before[activity].Length)];
+        int[] work = [.. Enumerable.Range(0, model.End + 1).Select(activity => -model.Duration[activity] * Enumerable.Range(0, model.Capacity.Length).Sum(resource => 1000 * model.Need[resource][activity] / Math.Max(1, model.Capacity[resource])))];
+        Func<int, int>[] orders = [activity => -tail[activity], activity => -followers[activity], activity => model.Duration[activity], activity => work[activity]];
+        foreach (Func<int, int> order in orders)
+        {
+            int[]? starts = Of(model, order);
+            while (starts is not null && (best is null || starts[model.End] < best[model.End]))
+            {
+                best = starts;
+                // What must end early goes first: ends of the plan at hand, pushed to the back, say which.
+                int[] late = Latest(model, starts);
+                starts = Of(model, activity => late[activity]);
+            }
+        }
+        return best;
+    }
+
+    /// <summary>The plan in which activities are put in, each as early as it fits, by an order; null when one fits nowhere.</summary>
+    /// <param name="model">The job.</param>
+    /// <param name="order">What goes first of those that wait for nothing: the one with the least.</param>
+    internal static int[]? Of(ScheduleModel model, Func<int, int> order)
+    {
+        int[] starts = new int[model.End + 1], waits = [.. model.After.Select(each => each.Length)];
+        int[][] use = [.. model.Capacity.Select(_ => new int[model.Horizon + model.Duration.Max() + 2])];
+        PriorityQueue<int, (int, int)> open = new();
+        for (int activity = 0; activity <= model.End; activity++)
+        {
+            if (waits[activity] == 0) open.Enqueue(activity, (order(activity), activity));
+        }
+        while (open.TryDequeue(out int activity, out _))
+        {
+            int start = model.FirstFrom(activity, model.After[activity].Select(earlier => starts[earlier] + model.Duration[earlier]).DefaultIfEmpty(0).Max());
+            while (start <= model.Horizon && Lacks(activity, start) is >= 0 and var lack) start = model.FirstFrom(activity, lack + 1);
+            if (start + model.Duration[activity] > model.Horizon) return null;
+            starts[activity] = start;
+            for (int resource = 0; resource < use.Length; resource++)
+            {
+                for (int time = start; time < start + model.Duration[activity]; time++) use[resource][time] += model.Need[resource][activity];
+            }
+            foreach (int later in model.Before[activity])
+            {
+                if (--waits[later] == 0) open.Enqueue(later, (order(later), later));
+            }
+        }
+        return starts;
+
+        // The last time within the activity at which too little is left; -1 when it fits.
+        int Lacks(int activity, int start)
+        {
+            for (int time = start + model.Duration[activity] - 1; time >= start; time--)
+            {
+                for (int resource = 0; resource < use.Length; resource++)
+                {
+                    if (use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return time;
+                }
+            }
+            return -1;
+        }
+    }
+
+    // As late as each may start by what waits for it, taking plan ends from the back.
+    private static int[] Latest(ScheduleModel model, int[] starts)
+    {
+        int end = starts[model.End];
+        int[] late = new int[model.End + 1];
+        int[][] use = [.. model.Capacity.Select(_ => new int[end + 1])];
+        foreach (int activity in Enumerable.Range(0, model.End + 1).OrderByDescending(each => starts[each] + model.Duration[each]).ThenByDescending(each => each))
+        {
+            int length = model.Duration[activity], last = model.Before[activity].Select(later => late[later]).DefaultIfEmpty(end).Min() - length;
+            int start = Math.Max(starts[activity], last);
+            while (start > starts[activity] && !Fits(activity, start)) start--;
+            late[activity] = start;
+            for (int resource = 0; resource < use.Length; resource++)
+            {
+                for (int time = start; time < start + length; time++) use[resource][time] += model.Need[resource][activity];
+            }
+        }
+        return late;
+
+        bool Fits(int activity, int start)
+        {
+            for (int resource = 0; resource < use.Length; resource++)
+            {
+                for (int time = start; time < start + model.Duration[activity]; time++)
+                {
+                    if (use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    // The longest way from the start of each to the end.
+    private static int[] Tails(ScheduleModel model)
+    {
+        int[] tail = new int[model.End + 1];
+        for (int activity = model.End; activity >= 0; activity--)
+            tail[activity] = model.Duration[activity] + model.Before[activity].Select(later => tail[later]).DefaultIfEmpty(0).Max();
+        return tail;
+    }
+}
