@@ -1,9 +1,12 @@
 using BenchmarkDotNet.Running;
 using Hoopwright.Bench.Cutting;
 using Hoopwright.Bench.Frames;
+using Hoopwright.Bench.Scheduling;
 
 if (args is ["cutting", .. var rest])
     return CuttingTable.Print(rest, Console.Out);
+if (args is ["schedule"])
+    return ScheduleTable.Print(Console.Out);
 if (args is ["frames"])
     return FrameTable.Print(Console.Out);
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

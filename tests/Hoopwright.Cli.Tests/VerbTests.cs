@@ -190,6 +190,22 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void A_schedule_is_planned_as_json_or_as_a_table()
+    {
+        (int code, string output, _) = Run(File.ReadAllBytes(Example("schedule-job")), "schedule", "-", "--json", "--limit", "60");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        Assert.True(document.RootElement.GetProperty("proven").GetBoolean());
+        Assert.Equal(document.RootElement.GetProperty("makespan").GetInt32(), document.RootElement.GetProperty("lowerBound").GetInt32());
+        (code, output, string messages) = Run("schedule", Example("schedule-job"));
+        Assert.Equal((ExitCode.Done, ""), (code, messages));
+        Assert.Contains("roof film", output, StringComparison.Ordinal);
+        (code, _, messages) = Run("""{ "resources": { "crew": 1 }, "activities": [{ "id": "pull the film", "duration": 3, "needs": { "crew": 4 } }] }"""u8.ToArray(), "schedule", "-");
+        Assert.Equal(ExitCode.InputErrors, code);
+        Assert.Contains("4 needed, 1 there", messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_list_that_cannot_be_cut_ends_with_one_and_says_what_would_do()
     {
         byte[] job = "{ \"kerf\": 3, \"stock\": [{ \"id\": \"a\", \"length\": 1000, \"price\": 5, \"limit\": 1 }], \"pieces\": [{ \"id\": \"p\", \"length\": 600, \"count\": 3 }] }"u8.ToArray();

@@ -56,6 +56,7 @@ internal static class CommandTree
         root.Subcommands.Add(WeatherVerb.Command(terminal));
         root.Subcommands.Add(FrameVerb.Command(terminal));
         root.Subcommands.Add(CutVerb.Command(terminal));
+        root.Subcommands.Add(ScheduleVerb.Command(terminal));
         root.Subcommands.Add(SchemaVerb.Command(terminal));
         return root;
     }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
@@ -10,17 +9,11 @@ namespace Hoopwright.Cli.Verbs;
 /// <summary>Cuts a list of pieces, given as a file, from bars at the least cost.</summary>
 internal static class CutVerb
 {
-    private const double LongestSeconds = 1e6;
-
     public static Command Command(Terminal terminal)
     {
         var file = new Argument<string>("JOB") { Description = "The job file; - reads standard input." };
         var asJson = new Option<bool>("--json") { Description = "For machines: one JSON document on standard output." };
-        var limit = new Option<double?>("--limit") { Description = "The most seconds to search; the best plan by then is given with its bound. Usually the work is bounded, not the time.", HelpName = "SECONDS" };
-        limit.Validators.Add(found =>
-        {
-            if (found.Tokens is not [{ Value: var typed }] || !double.TryParse(typed, CultureInfo.InvariantCulture, out double seconds) || seconds is not (> 0 and <= LongestSeconds)) found.AddError("--limit takes seconds above 0, such as 10.");
-        });
+        Option<double?> limit = LimitOption.Make();
         var earlier = new Option<string?>("--earlier") { Description = "An earlier answer (--json) with 'done' and 'bad' added to its patterns: plans the rest, changing as little as possible.", HelpName = "FILE" };
         var command = new Command("cut", """
             Cuts a list of pieces from boards, tubes or anything else that comes in lengths at the least cost, and says whether that

@@ -19,17 +19,17 @@ internal static class ScheduleCheck
         {
             ScheduleResource resource = job.Resources[at];
             string path = $"resources.{resource.Id}";
-            if (!resources.Add(resource.Id)) Say("schedule.duplicate", path, $"The resource {resource.Id} stands twice.", resource.Id, "each name once");
-            if (resource.Amount < 0) Say("schedule.negative", path, $"There is less than nothing of {resource.Id}.", Text(resource.Amount), "0 or more");
+            if (!resources.Add(resource.Id)) Error("schedule.duplicate", path, $"The resource {resource.Id} stands twice.", resource.Id, "each name once");
+            if (resource.Amount < 0) Error("schedule.negative", path, $"There is less than nothing of {resource.Id}.", Text(resource.Amount), "0 or more");
         }
         for (int at = 0; at < job.Activities.Length; at++)
         {
-            if (!ids.Add(job.Activities[at].Id)) Say("schedule.duplicate", Path(at), $"Two activities are called {job.Activities[at].Id}.", job.Activities[at].Id, "a name of its own for each");
+            if (!ids.Add(job.Activities[at].Id)) Error("schedule.duplicate", Path(at), $"Two activities are called {job.Activities[at].Id}.", job.Activities[at].Id, "a name of its own for each");
         }
-        if (job.DayLength is <= 0) Say("schedule.negative", "dayLength", "A day has no working time.", Text(job.DayLength.Value), "1 or more");
+        if (job.DayLength is <= 0) Error("schedule.negative", "dayLength", "A day has no working time.", Text(job.DayLength.Value), "1 or more");
         for (int at = 0; at < job.GoodDays.Length; at++)
         {
-            if (job.GoodDays[at] < 0) Say("schedule.negative", $"goodDays[{at}]", "Days are counted from 0.", Text(job.GoodDays[at]), "0 or more");
+            if (job.GoodDays[at] < 0) Error("schedule.negative", $"goodDays[{at}]", "Days are counted from 0.", Text(job.GoodDays[at]), "0 or more");
         }
         for (int at = 0; at < job.Activities.Length; at++) One(job.Activities[at], Path(at));
         if (found.Count == 0) Circle(job, found);
@@ -37,33 +37,33 @@ internal static class ScheduleCheck
         {
             long day = job.DayLength ?? 0, sum = job.Activities.Sum(each => each.Duration + day) + (day * (job.GoodDays.DefaultIfEmpty(0).Max() + 1L));
             if (sum * (job.Activities.Length + 1L) > MostTimes)
-                Say("schedule.too-large", "activities", "The job has more activities and times than can be kept account of.", string.Create(CultureInfo.InvariantCulture, $"{job.Activities.Length} activities over up to {sum} units of time"), "longer units of time, such as half hours for minutes, or fewer activities");
+                Error("schedule.too-large", "activities", "The job has more activities and times than can be kept account of.", string.Create(CultureInfo.InvariantCulture, $"{job.Activities.Length} activities over up to {sum} units of time"), "longer units of time, such as half hours for minutes, or fewer activities");
         }
         return [.. found];
 
         void One(ScheduleActivity activity, string path)
         {
-            if (activity.Duration < 0) Say("schedule.negative", path + ".duration", "An activity takes less than no time.", Text(activity.Duration), "0 or more");
+            if (activity.Duration < 0) Error("schedule.negative", path + ".duration", "An activity takes less than no time.", Text(activity.Duration), "0 or more");
             foreach ((string id, int need) in activity.Needs.OrderBy(pair => pair.Key, StringComparer.Ordinal))
             {
-                if (!resources.Contains(id)) Say("schedule.unknown", $"{path}.needs.{id}", $"There is no resource {id}.", id, Known(resources));
-                else if (need < 0) Say("schedule.negative", $"{path}.needs.{id}", "An activity needs less than nothing.", Text(need), "0 or more");
+                if (!resources.Contains(id)) Error("schedule.unknown", $"{path}.needs.{id}", $"There is no resource {id}.", id, Known(resources));
+                else if (need < 0) Error("schedule.negative", $"{path}.needs.{id}", "An activity needs less than nothing.", Text(need), "0 or more");
                 else if (need > job.Resources.First(resource => resource.Id == id).Amount && activity.Duration > 0)
-                    Say("schedule.too-few", $"{path}.needs.{id}", $"{activity.Id} needs more of {id} than there is at any time.", $"{Text(need)} needed, {Text(job.Resources.First(resource => resource.Id == id).Amount)} there", $"{Text(need)} of {id}, or an activity that needs less");
+                    Error("schedule.too-few", $"{path}.needs.{id}", $"{activity.Id} needs more of {id} than there is at any time.", $"{Text(need)} needed, {Text(job.Resources.First(resource => resource.Id == id).Amount)} there", $"{Text(need)} of {id}, or an activity that needs less");
             }
             foreach (string id in activity.After)
             {
-                if (!ids.Contains(id)) Say("schedule.unknown", path + ".after", $"{activity.Id} waits for {id}, which is no activity.", id, Known(ids));
+                if (!ids.Contains(id)) Error("schedule.unknown", path + ".after", $"{activity.Id} waits for {id}, which is no activity.", id, Known(ids));
             }
             if ((activity.SameDay || activity.GoodDaysOnly) && job.DayLength is null)
-                Say("schedule.no-day", "dayLength", $"{activity.Id} minds days, but no length of a day is given.", null, "\"dayLength\": 8");
+                Error("schedule.no-day", "dayLength", $"{activity.Id} minds days, but no length of a day is given.", null, "\"dayLength\": 8");
             else if ((activity.SameDay || activity.GoodDaysOnly) && activity.Duration > job.DayLength)
-                Say("schedule.longer-than-day", path + ".duration", $"{activity.Id} must end on the day on which it starts, and takes longer than a day.", $"{Text(activity.Duration)} in a day of {Text(job.DayLength.Value)}", "a longer day, more people, or an activity in parts");
+                Error("schedule.longer-than-day", path + ".duration", $"{activity.Id} must end on the day on which it starts, and takes longer than a day.", $"{Text(activity.Duration)} in a day of {Text(job.DayLength.Value)}", "a longer day, more people, or an activity in parts");
             if (activity.GoodDaysOnly && job.GoodDays.IsEmpty)
-                Say("schedule.no-good-day", "goodDays", $"{activity.Id} asks for a good day, and none is listed.", null, "\"goodDays\": [3, 5]");
+                Error("schedule.no-good-day", "goodDays", $"{activity.Id} asks for a good day, and none is listed.", null, "\"goodDays\": [3, 5]");
         }
 
-        void Say(string code, string path, string message, string? seen, string accepted) => found.Add(new Diagnostic(code, Severity.Error, path, message, seen, accepted));
+        void Error(string code, string path, string message, string? seen, string accepted) => found.Add(new Diagnostic(code, Severity.Error, path, message, seen, accepted));
     }
 
     private static void Circle(ScheduleJob job, List<Diagnostic> found)

@@ -8,5 +8,5 @@ namespace Hoopwright.Scheduling;
 public sealed record ScheduleEffort(long DeadEnds)
 {
     /// <summary>Proves nearly every plan of a tunnel at once; the usual choice.</summary>
-    public static ScheduleEffort Usual { get; } = new(200_000);
+    public static ScheduleEffort Usual { get; } = new(100_000);
 }

@@ -10,7 +10,8 @@ internal sealed class ScheduleModel
 
     /// <summary>Puts a job into numbers. It must have been checked: no circles, nothing that needs more than there is.</summary>
     /// <param name="job">The job.</param>
-    internal ScheduleModel(ScheduleJob job)
+    /// <param name="horizon">A time by which everything can end; null to take one that is late enough for any job that can be done.</param>
+    internal ScheduleModel(ScheduleJob job, int? horizon = null)
     {
         Dictionary<string, int> given = [];
         for (int at = 0; at < job.Activities.Length; at++) given[job.Activities[at].Id] = at;
@@ -29,7 +30,7 @@ internal sealed class ScheduleModel
         Before = [.. before.Select(each => each.ToArray())];
         Capacity = [.. job.Resources.Select(each => each.Amount)];
         Need = [.. job.Resources.Select(resource => activities.Select(each => each.Needs.GetValueOrDefault(resource.Id)).Append(0).ToArray())];
-        Horizon = HorizonOf(job, activities);
+        Horizon = horizon ?? HorizonOf(job, activities);
         _firstFrom = [.. activities.Select(each => Starts(job, each)), Starts(job, null)];
     }
 

@@ -14,7 +14,8 @@ internal sealed class ScheduleSearch
     private readonly BoundTrail _trail;
     private readonly Nogoods _nogoods;
     private readonly UseProfile[] _profiles;
-    private readonly bool[] _isDirty;
+    private readonly UseWindows[] _windows;
+    private readonly bool[] _isDirty, _isWindowDirty;
     private readonly QuestionHeap _questions;
     private readonly List<int> _taken = [];
     private readonly int[] _liked;
@@ -37,7 +38,10 @@ internal sealed class ScheduleSearch
         _nogoods = new Nogoods(_trail, model);
         _profiles = [.. Enumerable.Range(0, model.Capacity.Length).Select(resource => new UseProfile(model, _trail, resource))];
         _isDirty = new bool[_profiles.Length];
+        _windows = [.. Windows()];
+        _isWindowDirty = new bool[_windows.Length];
         Array.Fill(_isDirty, true);
+        Array.Fill(_isWindowDirty, true);
         _questions = new QuestionHeap(model.End + 1, model.Horizon);
         _liked = liked is null ? new int[model.End + 1] : [.. liked];
         _wanted = new int?[2 * (model.End + 1)];
@@ -106,6 +110,40 @@ internal sealed class ScheduleSearch
         return null;
     }
 
+    // Each resource, and sets of activities of which no two can run at once, each begun with the one that has most to do beside others.
+    private IEnumerable<UseWindows> Windows()
+    {
+        int[] all = [.. Enumerable.Range(0, _model.End).Where(activity => _model.Duration[activity] > 0)];
+        for (int resource = 0; resource < _model.Capacity.Length; resource++)
+        {
+            int[] need = _model.Need[resource], users = [.. all.Where(activity => need[activity] > 0)];
+            if (users.Length > 1) yield return new UseWindows(_model, _trail, users, need, _model.Capacity[resource]);
+        }
+        int[] one = new int[_model.End + 1];
+        Array.Fill(one, 1);
+        HashSet<int> seen = [];
+        foreach (int activity in all.OrderByDescending(each => all.Count(other => Excludes(each, other))).ThenBy(each => each))
+        {
+            if (!seen.Add(activity)) continue;
+            List<int> set = [activity];
+            foreach (int other in all.Where(each => each != activity).OrderBy(seen.Contains).ThenByDescending(each => _model.Duration[each]).ThenBy(each => each))
+            {
+                if (set.TrueForAll(each => Excludes(each, other))) set.Add(other);
+            }
+            seen.UnionWith(set);
+            if (set.Count > 2) yield return new UseWindows(_model, _trail, [.. set], one, 1);
+        }
+
+        bool Excludes(int one, int other)
+        {
+            for (int resource = 0; resource < _model.Capacity.Length; resource++)
+            {
+                if (one != other && _model.Need[resource][one] + _model.Need[resource][other] > _model.Capacity[resource]) return true;
+            }
+            return false;
+        }
+    }
+
     private bool AtFirst()
     {
         for (int activity = 0; activity <= _model.End; activity++)
@@ -167,6 +205,7 @@ internal sealed class ScheduleSearch
                 (int side, int from, int to) = _trail.StepAt(_next++);
                 int activity = side >> 1;
                 for (int resource = 0; resource < _profiles.Length; resource++) _isDirty[resource] |= _profiles[resource].IsUsedBy(activity);
+                for (int window = 0; window < _windows.Length; window++) _isWindowDirty[window] |= _windows[window].IsUsedBy(activity);
                 if (!Waits(activity, (side & 1) == 1, to)) return Dead();
                 int broken = _nogoods.Follow(side, from, to, _fail);
                 if (_isBroken) return Dead();
@@ -178,7 +217,14 @@ internal sealed class ScheduleSearch
                 }
             }
             int dirty = Array.IndexOf(_isDirty, true);
-            if (dirty < 0) return true;
+            if (dirty < 0)
+            {
+                int window = Array.IndexOf(_isWindowDirty, true);
+                if (window < 0) return true;
+                _isWindowDirty[window] = false;
+                if (!_windows[window].Push(_push, _conflict)) return Dead();
+                continue;
+            }
             _isDirty[dirty] = false;
             UseProfile profile = _profiles[dirty];
             if (profile.Sum() is >= 0 and var time)
@@ -195,6 +241,7 @@ internal sealed class ScheduleSearch
     {
         _isBroken = false;
         Array.Fill(_isDirty, true);
+        Array.Fill(_isWindowDirty, true);
         return false;
     }
 
@@ -257,6 +304,7 @@ internal sealed class ScheduleSearch
         foreach (int question in _taken) _questions.Reopen(question);
         _taken.Clear();
         Array.Fill(_isDirty, true);
+        Array.Fill(_isWindowDirty, true);
     }
 
     /// <summary>Traces a dead end to the last fact of this level through which all of it came, goes back, and keeps what was learned.</summary>

@@ -21,6 +21,8 @@ public static class Scheduler
         var model = new ScheduleModel(job);
         long most = (effort ?? ScheduleEffort.Usual).DeadEnds;
         int[]? starts = SerialPlan.Best(model);
+        // What comes after the end of a plan at hand is of no interest.
+        if (starts is not null) model = new ScheduleModel(job, starts[model.End]);
         var search = new ScheduleSearch(model, starts);
         if (starts is not null) search.EndBy(starts[model.End] - 1);
         int lower = search.IsDead ? 0 : search.LeastEnd;
