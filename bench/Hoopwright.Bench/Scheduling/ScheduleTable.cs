@@ -36,12 +36,12 @@ internal static class ScheduleTable
             own.Add(seconds);
             best += plan.Makespan == optimum ? 1 : 0;
             proven += plan.IsProven ? 1 : 0;
-            if (!plan.IsProven) to.WriteLine(CultureInfo.InvariantCulture, $"open: {instance}, {plan.Makespan} with bound {plan.LowerBound}, optimum {optimum}");
+            if (!plan.IsProven) to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"open: {instance}, {plan.Makespan} with bound {plan.LowerBound}, optimum {optimum}"));
             ((int End, bool IsProven)? other, double otherSeconds) = Timed(() => OutsideScheduleModel.LeastEnd(job, MostSeconds));
             outside.Add(otherSeconds);
             outsideProven += other is { IsProven: true } ? 1 : 0;
         }
-        to.WriteLine(CultureInfo.InvariantCulture, $"| {name} | {instances.Length} | {best} | {proven} | {Middle(own):0.000} | {own.Max():0.0} | {own.Sum():0.0} | {outsideProven} | {Middle(outside):0.000} | {outside.Max():0.0} | {outside.Sum():0.0} |");
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {name} | {instances.Length} | {best} | {proven} | {Middle(own):0.000} | {own.Max():0.0} | {own.Sum():0.0} | {outsideProven} | {Middle(outside):0.000} | {outside.Max():0.0} | {outside.Sum():0.0} |"));
     }
 
     private static double Middle(List<double> values) => values.Order().ElementAt(values.Count / 2);
