@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hoopwright.Cover.Pull;
 using Hoopwright.Days;
+using Hoopwright.Inside;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -66,6 +67,36 @@ public sealed class CoveringTests(Site site)
         // The plan's limits go with the hours found.
         await Visit.Field(page, "coverDay.wind").FillAsync("1 mph");
         await page.GetByText("No hours meet all limits.").First.WaitForAsync();
+    }
+
+    [Theory]
+    [InlineData("desktop", ColorScheme.Light)]
+    [InlineData("phone", ColorScheme.Dark)]
+    public async Task A_year_is_opened_and_what_it_is_like_inside_is_what_the_domain_says(string screen, ColorScheme scheme)
+    {
+        string file = Path.Combine(Site.Root, "examples", "year-invented.csv");
+        PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(File.ReadAllBytes(Visit.Example("gothic-26ft"))), depth: WorkDepth.Orders);
+        InsideReport report = InsidePlanner.Plan(planned.Tunnel!, WeatherReader.Read(File.ReadAllBytes(file)).Record!).Report!;
+        await using IBrowserContext visitor = await site.NewVisitorAsync(screen == "phone" ? Visit.Phone() : Visit.Desktop());
+        IPage page = await Visit.OpenAsync(visitor);
+        await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+        await Visit.ExampleAsync(page);
+        await Visit.StageAsync(page, "Inside");
+        await Visit.SettledAsync(page);
+        await page.Locator(".inside input[type=file]").SetInputFilesAsync(file);
+        await page.Locator(".inside tbody tr").First.WaitForAsync();
+        string[] hottest = [.. await page.Locator(".inside tbody tr td:nth-child(2)").AllTextContentsAsync()], coldest = [.. await page.Locator(".inside tbody tr td:nth-child(3)").AllTextContentsAsync()];
+        Assert.Equal(report.Ways.Select(way => TapeText.Of(way.Highest, planned.Units)), hottest);
+        Assert.Equal(report.Ways.Select(way => TapeText.Of(way.Lowest, planned.Units)), coldest);
+        await Assertions.Expect(page.Locator(".inside .chart svg")).ToHaveCountAsync(3);
+        await CheckAsync(page, screen, "inside");
+        await KeepAsync(page, $"{screen}-inside");
+
+        // Another stage that reads weather has the same file, and keeps it.
+        await Visit.StageAsync(page, "Weather");
+        await page.Locator(".weather .chart svg").First.WaitForAsync();
+        await Visit.StageAsync(page, "Inside");
+        await page.Locator(".inside tbody tr").First.WaitForAsync();
     }
 
     private static async Task CheckAsync(IPage page, string screen, string name)

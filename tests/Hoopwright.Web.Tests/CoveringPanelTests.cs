@@ -80,6 +80,23 @@ public sealed class CoveringPanelTests : BunitContext
     }
 
     [Fact]
+    public async Task A_year_inside_is_told_by_how_the_tunnel_is_kept_and_a_forecast_is_told_to_be_too_short()
+    {
+        await desk.OpenAsync("round-14ft");
+        IRenderedComponent<InsidePanel> panel = Render<InsidePanel>();
+        Services.GetRequiredService<WeatherDesk>().Open(File.ReadAllText(Path.Combine(SamplePlans.Root, "examples", "year-invented.csv")), "year.csv");
+        panel.WaitForAssertion(() => Assert.NotEmpty(panel.FindAll("table tbody tr")), TimeSpan.FromSeconds(20));
+        Assert.Equal("outside, to compare", panel.Find("tbody th").TextContent);
+        Assert.Equal(3, panel.FindAll(".chart svg").Count);
+        Assert.Contains("Light for plants", panel.Find("pre").TextContent, StringComparison.Ordinal);
+        Services.GetRequiredService<Wording>().Choose("es");
+        panel.WaitForAssertion(() => Assert.Equal("afuera, para comparar", panel.Find("tbody th").TextContent), TimeSpan.FromSeconds(20));
+        Services.GetRequiredService<WeatherDesk>().Open(File.ReadAllText(Path.Combine(SamplePlans.Root, "examples", "forecast-invented.json")), "forecast.json");
+        panel.WaitForAssertion(() => Assert.NotEmpty(panel.FindAll(".findings .error")), TimeSpan.FromSeconds(20));
+        Assert.Empty(panel.FindAll("table"));
+    }
+
+    [Fact]
     public async Task A_year_gives_odds_by_month_in_Spanish_too()
     {
         await desk.OpenAsync("round-14ft");

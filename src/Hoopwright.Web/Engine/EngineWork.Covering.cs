@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -5,6 +6,7 @@ using Hoopwright.Cover.Pull;
 using Hoopwright.Cutting;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
+using Hoopwright.Inside;
 using Hoopwright.Packets;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Charts;
@@ -106,13 +108,7 @@ public static partial class EngineWork
         return Json(json =>
         {
             json.WriteString("summary", reading.Record is { } known ? WeatherSheet.Of(known, units) : "");
-            List(json, "diagnostics", reading.Diagnostics.Concat(days?.Diagnostics ?? []).Where(each => each.Severity != Severity.Assumption || !each.Code.StartsWith("assumed.", StringComparison.Ordinal)), each =>
-            {
-                json.WriteString("severity", each.Severity.ToString().ToLowerInvariant());
-                json.WriteString("message", each.Message);
-                json.WriteString("seen", each.Seen);
-                json.WriteString("accepted", each.Accepted);
-            });
+            FoundInFile(json, reading.Diagnostics.Concat(days?.Diagnostics ?? []));
             if (days?.Report is not { } report) return;
             json.WriteStartObject("limits");
             json.WriteNumber("hours", report.Limits.Hours);
@@ -135,7 +131,7 @@ public static partial class EngineWork
                 json.WriteString("air", $"{TapeText.Of(window.Coldest, units)} – {TapeText.Of(window.Warmest, units)}");
                 json.WriteString("rain", window.RainChance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) + " %" : "");
                 json.WriteString("used", window.Used.Percent.ToString("0", CultureInfo.InvariantCulture) + " %");
-                json.WriteString("tightest", WordOf(window.Tightest));
+                json.WriteString("tightest", Camel(window.Tightest.ToString()));
                 json.WriteString("sun", $"{Clock(window.Sunrise)}–{Clock(window.Sunset)}");
             });
             List(json, "odds", report.Odds.Where(month => month.Days > 0), month =>
@@ -148,7 +144,7 @@ public static partial class EngineWork
             json.WriteNumber("goodDays", report.GoodDays);
             List(json, "relaxed", report.Relaxed, each =>
             {
-                json.WriteString("limit", WordOf(each.Limit));
+                json.WriteString("limit", Camel(each.Limit.ToString()));
                 json.WriteString("to", Relaxed(each, units));
                 json.WriteNumber("gained", each.Gained);
             });
@@ -158,9 +154,62 @@ public static partial class EngineWork
         });
 
         static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
-
-        static string WordOf(WindowLimit limit) => char.ToLowerInvariant(limit.ToString()[0]) + limit.ToString()[1..];
     }
+
+    /// <summary>What a year inside is like with the weather of a file.</summary>
+    /// <param name="document">The plan as text.</param>
+    /// <param name="weather">The file as text.</param>
+    /// <param name="language">The language of the charts.</param>
+    /// <returns>
+    /// JSON: diagnostics [severity, message, seen, accepted]; ways [kept, highest, lowest, tooHot, tooCold, lastFrost, firstFrost, growth], band {highest, lowest}, sheet (all of it in words), drawings, seconds
+    /// (of the working out alone); empty when the plan has errors.
+    /// </returns>
+    public static string Inside(string document, string weather, string language)
+    {
+        PlannedTunnel planned = Supplied(document);
+        if (planned.Tunnel is not { } tunnel) return "";
+        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather));
+        long start = Stopwatch.GetTimestamp();
+        InsideOutcome? inside = reading.Record is { } record ? InsidePlanner.Plan(tunnel, record) : null;
+        TimeSpan took = Stopwatch.GetElapsedTime(start);
+        UnitSystem units = planned.Units;
+        return Json(json =>
+        {
+            FoundInFile(json, reading.Diagnostics.Concat(inside?.Diagnostics ?? []));
+            if (inside?.Report is not { } report) return;
+            List(json, "ways", report.Ways, way =>
+            {
+                json.WriteString("kept", Camel(way.Way.ToString()));
+                json.WriteString("highest", TapeText.Of(way.Highest, units));
+                json.WriteString("lowest", TapeText.Of(way.Lowest, units));
+                json.WriteString("tooHot", string.Create(CultureInfo.InvariantCulture, $"{way.HoursTooHot} h"));
+                json.WriteString("tooCold", string.Create(CultureInfo.InvariantCulture, $"{way.HoursTooCold} h"));
+                json.WriteString("lastFrost", way.LastFrost?.ToString("MM-dd", CultureInfo.InvariantCulture) ?? "–");
+                json.WriteString("firstFrost", way.FirstFrost?.ToString("MM-dd", CultureInfo.InvariantCulture) ?? "–");
+                json.WriteString("growth", TapeText.Of(way.Growth, units));
+            });
+            json.WriteStartObject("band");
+            json.WriteString("highest", $"{TapeText.Of(report.Band.HighestFrom, units)} – {TapeText.Of(report.Band.HighestTo, units)}");
+            json.WriteString("lowest", $"{TapeText.Of(report.Band.LowestFrom, units)} – {TapeText.Of(report.Band.LowestTo, units)}");
+            json.WriteEndObject();
+            json.WriteString("sheet", InsideSheet.Of(report, units));
+            json.WriteString("seconds", took.TotalSeconds.ToString("0.00", CultureInfo.InvariantCulture));
+            json.WriteStartArray("drawings");
+            foreach (FigureOffer offer in InsideCharts.Offers(report, Sheet(planned) with { Language = CrewWords.Of(language).Language })) WriteDrawing(json, offer);
+            json.WriteEndArray();
+        });
+    }
+
+    private static string Camel(string word) => char.ToLowerInvariant(word[0]) + word[1..];
+
+    private static void FoundInFile(Utf8JsonWriter json, IEnumerable<Diagnostic> found) =>
+        List(json, "diagnostics", found.Where(each => each.Severity != Severity.Assumption || !each.Code.StartsWith("assumed.", StringComparison.Ordinal)), each =>
+        {
+            json.WriteString("severity", each.Severity.ToString().ToLowerInvariant());
+            json.WriteString("message", each.Message);
+            json.WriteString("seen", each.Seen);
+            json.WriteString("accepted", each.Accepted);
+        });
 
     private static string Relaxed(LimitRelaxing each, UnitSystem units) => each.Limit switch
     {

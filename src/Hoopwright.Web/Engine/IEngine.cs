@@ -30,6 +30,9 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Covering"/>.</summary>
     Task<string> CoveringAsync(string document, string film, string language);
 
+    /// <summary>See <see cref="EngineWork.Inside"/>.</summary>
+    Task<string> InsideAsync(string document, string weather, string language);
+
     /// <summary>See <see cref="EngineWork.Weather"/>.</summary>
     Task<string> WeatherAsync(string document, string weather, string language);
 

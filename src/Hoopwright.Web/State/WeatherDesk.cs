@@ -3,6 +3,8 @@ namespace Hoopwright.Web.State;
 /// <summary>The weather file that was opened last. It stays in the memory of the page, and goes when the page is closed.</summary>
 public sealed class WeatherDesk
 {
+    private int readers;
+
     /// <summary>Another file was opened.</summary>
     public event Action? Changed;
 
@@ -12,8 +14,14 @@ public sealed class WeatherDesk
     /// <summary>What it is called; empty where it was dropped.</summary>
     public string Name { get; private set; } = "";
 
-    /// <summary>True while a page is in sight that reads weather.</summary>
-    public bool IsOpen { get; set; }
+    /// <summary>True while a part of the page is in sight that reads weather.</summary>
+    public bool IsOpen => readers > 0;
+
+    /// <summary>A part that reads weather came into sight.</summary>
+    public void Enter() => readers++;
+
+    /// <summary>A part that reads weather went out of sight. The next one may have come before.</summary>
+    public void Leave() => readers--;
 
     /// <summary>Opens a file.</summary>
     /// <param name="text">Its text.</param>

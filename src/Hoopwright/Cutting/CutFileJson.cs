@@ -1,15 +1,13 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hoopwright.Diagnostics;
+using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Cutting;
 
 /// <summary>Writes what cutting a job file gave as JSON for machines. The same answer gives the same bytes.</summary>
 public static class CutFileJson
 {
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>
     /// The answer: cost, lower bound and leftovers in the job's own units; where the job names units, leftovers as a tape reads
     /// them and, exactly, in metres.
@@ -21,7 +19,7 @@ public static class CutFileJson
     {
         ArgumentNullException.ThrowIfNull(answer);
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Indented))
+        using (var json = new Utf8JsonWriter(stream, AnswerJson.Indented))
         {
             json.WriteStartObject();
             if (answer is { Plan: { } plan, Job: { } job })

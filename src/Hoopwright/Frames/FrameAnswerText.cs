@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hoopwright.Diagnostics;
+using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Frames;
 
@@ -14,7 +14,6 @@ public static class FrameAnswerText
     // What is left where forces or movements cancel is rounding: beside the greatest of its kind it is nothing.
     private const double NothingShare = 1e-12;
 
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly JsonEncodedText[] ShiftNames = Encode("uxM", "uyM", "uzM", "rxRad", "ryRad", "rzRad");
     private static readonly JsonEncodedText[] ForceNames = Encode("fxN", "fyN", "fzN", "mxNm", "myNm", "mzNm");
     private static readonly JsonEncodedText[] SectionNames = Encode("nN", "vyN", "vzN", "tNm", "myNm", "mzNm");
@@ -27,7 +26,7 @@ public static class FrameAnswerText
     {
         ArgumentNullException.ThrowIfNull(answer);
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Indented))
+        using (var json = new Utf8JsonWriter(stream, AnswerJson.Indented))
         {
             json.WriteStartObject();
             json.WriteStartObject("combinations");

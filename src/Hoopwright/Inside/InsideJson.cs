@@ -68,18 +68,7 @@ public static class InsideJson
             json.WriteEndObject();
         }
         json.WriteEndArray();
-        json.WriteStartArray("rules");
-        foreach (RuleUsed rule in report.Rules)
-        {
-            json.WriteStartObject();
-            json.WriteString("path", rule.Path);
-            json.WriteString("says", rule.Says);
-            json.WriteString("value", rule.Text);
-            json.WriteBoolean("given", rule.Given);
-            json.WriteString("source", rule.Given ? null : rule.Source.ToString());
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
+        RuleJson.Write(json, report.Rules);
         json.WriteStartArray("formulas");
         foreach (var formula in InsideSheet.Formulas)
         {

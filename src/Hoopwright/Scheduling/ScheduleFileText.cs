@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hoopwright.Diagnostics;
+using Hoopwright.ModelFiles;
 
 namespace Hoopwright.Scheduling;
 
@@ -10,8 +10,6 @@ namespace Hoopwright.Scheduling;
 public static class ScheduleFileText
 {
     private const int BarWidth = 48;
-
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The answer as JSON: makespan, lowerBound, proven, start by activity, seconds, diagnostics.</summary>
     /// <param name="answer">The answer.</param>
@@ -21,7 +19,7 @@ public static class ScheduleFileText
     {
         ArgumentNullException.ThrowIfNull(answer);
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Indented))
+        using (var json = new Utf8JsonWriter(stream, AnswerJson.Indented))
         {
             json.WriteStartObject();
             if (answer is { Plan: { Makespan: { } makespan } plan, Job: { } job })

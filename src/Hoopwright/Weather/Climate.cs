@@ -55,12 +55,16 @@ internal sealed class Climate
     /// <summary>Growing degree days, K·d, hour by hour.</summary>
     internal double GrowingByHour(int month, double baseC) => DaysOf(month).Sum(day => Air(day).ToArray().Where(air => !double.IsNaN(air)).Sum(air => Math.Max(0, air - baseC)) / 24);
 
-    /// <summary>Last day of the first half of the year, and first day of the second, on which it froze; null where it did not.</summary>
+    /// <summary>
+    /// Last day of the spring half of the year, and first day of the autumn half, on which it froze; null where it did not. South of the
+    /// equator spring lies in the second half of the year.
+    /// </summary>
     internal (DateOnly? LastSpring, DateOnly? FirstAutumn) Frost()
     {
         DateOnly[] frosts = [.. _days.Where(day => Lowest(day) <= 0).Select(day => day.Date)];
-        DateOnly? last = frosts.Where(day => day.Month < 7).Select(day => (DateOnly?)day).OrderBy(day => (day!.Value.Month, day.Value.Day)).LastOrDefault();
-        return (last, frosts.Where(day => day.Month >= 7).Select(day => (DateOnly?)day).OrderBy(day => (day!.Value.Month, day.Value.Day)).FirstOrDefault());
+        bool north = _record.Place is not { } place || place.Latitude.Degrees >= 0;
+        DateOnly? last = frosts.Where(day => day.Month < 7 == north).Select(day => (DateOnly?)day).OrderBy(day => (day!.Value.Month, day.Value.Day)).LastOrDefault();
+        return (last, frosts.Where(day => day.Month < 7 != north).Select(day => (DateOnly?)day).OrderBy(day => (day!.Value.Month, day.Value.Day)).FirstOrDefault());
     }
 
     private List<WeatherDay> DaysOf(int month) => month == 0 ? _days : [.. _days.Where(day => day.Date.Month == month)];

@@ -14,6 +14,25 @@ public sealed class WeatherReaderTests
     private static readonly List<string> Year = InventedWeather.Rows();
 
     [Fact]
+    public void South_of_the_equator_the_last_frost_of_spring_comes_in_the_second_half_of_the_year()
+    {
+        Assert.Equal((new DateOnly(2026, 6, 9), new DateOnly(2026, 7, 2)), Frost(InventedWeather.Valley, InventedWeather.Header));
+        Place south = InventedWeather.Valley with { Latitude = -InventedWeather.Valley.Latitude };
+        string[] header = [.. InventedWeather.Header.Select(line => line.Replace("42.50", "-42.50", StringComparison.Ordinal))];
+        Assert.Equal((new DateOnly(2026, 8, 30), new DateOnly(2026, 5, 20)), Frost(south, header));
+
+        static (DateOnly?, DateOnly?) Frost(Place place, string[] header)
+        {
+            IEnumerable<string> rows = InventedWeather.Rows(place: place).Select(row => row.Split(',')).Select(cells =>
+            {
+                cells[6] = (cells[1], cells[2]) is ("8", "30") or ("7", "2") or ("5", "20") or ("6", "9") ? "-2.0" : "12.0";
+                return string.Join(',', cells);
+            });
+            return new Climate(WeatherReader.Read(InventedWeather.Epw(rows, header)).Record!).Frost();
+        }
+    }
+
+    [Fact]
     public void A_whole_file_is_read_with_every_header_and_value()
     {
         WeatherReading reading = WeatherReader.Read(InventedWeather.Epw());
