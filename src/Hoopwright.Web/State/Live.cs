@@ -140,8 +140,9 @@ public sealed class Live(OpenPlan plan, IEngine engine) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => plan.Changed -= Kick;
 
-    // A drawing that goes over several sheets is found by the beginning of its name.
-    private Picture? Deep(string name) => deepPictures.GetValueOrDefault(name) ?? deepPictures.Values.FirstOrDefault(each => each.Name.StartsWith(name, StringComparison.Ordinal));
+    // A drawing that goes over several sheets, cut-lists-1 and so on, is found by its name without the number.
+    private Picture? Deep(string name) => deepPictures.GetValueOrDefault(name) ?? deepPictures.Values.FirstOrDefault(each =>
+        each.Name.Length > name.Length + 1 && each.Name.StartsWith(name, StringComparison.Ordinal) && each.Name[name.Length] == '-' && char.IsAsciiDigit(each.Name[name.Length + 1]));
 
     private void Kick()
     {
