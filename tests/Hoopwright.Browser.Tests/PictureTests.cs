@@ -40,7 +40,7 @@ public sealed class PictureTests(Site site)
         await page.Locator(".space canvas").WaitForAsync();
         // The shaded view is too heavy to keep on a desktop.
         if (screen == "phone") await TakeAsync(page, screen, "space");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Front end" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Front end", Exact = true }).ClickAsync();
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await TakeAsync(page, screen, "dark");
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });

@@ -8,7 +8,10 @@ namespace Hoopwright.Reference.Tests.Scheduling;
 internal static class OutsideScheduleModel
 {
     /// <summary>The least end and whether it is proven; null when the solver finds no plan.</summary>
-    public static (int End, bool IsProven)? LeastEnd(ScheduleJob job, double mostSeconds)
+    /// <param name="job">The job.</param>
+    /// <param name="mostSeconds">When to give up.</param>
+    /// <param name="byWork">True to count about so many seconds' work and not the clock, so that the same jobs are given up on every machine.</param>
+    public static (int End, bool IsProven)? LeastEnd(ScheduleJob job, double mostSeconds, bool byWork = false)
     {
         int day = job.DayLength ?? 0;
         int horizon = job.Activities.Sum(each => each.Duration + day) + (day * (job.GoodDays.DefaultIfEmpty(0).Max() + 1));
@@ -27,7 +30,7 @@ internal static class OutsideScheduleModel
                 uses.AddDemand(model.NewFixedSizeIntervalVar(starts[activity.Id], activity.Duration, $"{activity.Id} {resource.Id}"), activity.Needs[resource.Id]);
         }
         model.Minimize(end);
-        CpSolver solver = new() { StringParameters = FormattableString.Invariant($"num_workers:1 max_time_in_seconds:{mostSeconds}") };
+        CpSolver solver = new() { StringParameters = FormattableString.Invariant($"num_workers:1 {(byWork ? "max_deterministic_time" : "max_time_in_seconds")}:{mostSeconds}") };
         return solver.Solve(model) switch
         {
             CpSolverStatus.Optimal => ((int)solver.ObjectiveValue, true),

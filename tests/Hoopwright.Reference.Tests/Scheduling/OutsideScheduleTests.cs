@@ -15,7 +15,7 @@ public sealed class OutsideScheduleTests
         RandomSchedules.Jobs.Sample(
             job =>
             {
-                if (OutsideScheduleModel.LeastEnd(job, mostSeconds: 1) is not (int least, true)) return;
+                if (OutsideScheduleModel.LeastEnd(job, mostSeconds: 0.2, byWork: true) is not (int least, true)) return;
                 SchedulePlan plan = Scheduler.Solve(job, new ScheduleEffort(5_000));
                 Assert.True(plan.Makespan == least && plan.LowerBound <= least, $"{plan.Makespan}, bound {plan.LowerBound}, against {least}: {JsonSerializer.Serialize(job)}");
                 compared++;
@@ -24,7 +24,7 @@ public sealed class OutsideScheduleTests
             seed: "0000KOIPe5g5",
             iter: 120,
             threads: 1);
-        Assert.True(compared >= 105, $"Only {compared} jobs were compared.");
+        Assert.True(compared >= 90, $"Only {compared} jobs were compared.");
         Assert.True(proven >= 0.95 * compared, $"Only {proven} of {compared} were proven.");
     }
 }
