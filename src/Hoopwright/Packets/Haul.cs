@@ -4,7 +4,6 @@ using Hoopwright.Orders;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
-using Hoopwright.Strength.Loads;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Packets;
@@ -16,7 +15,7 @@ namespace Hoopwright.Packets;
 /// <param name="Film">Film.</param>
 public sealed record Haul(Mass Steel, Mass Lumber, Mass DryConcrete, Mass Film)
 {
-    private const double LumberKgM3 = 600;
+    private const double FilmKgM3 = 920, LumberKgM3 = 600;
 
     internal static readonly Citation FilmDensity = new("Materials Handbook, as cited by matmake.com", "LDPE, 912 to 925 kg/m³", Standing.Published);
 
@@ -38,7 +37,7 @@ public sealed record Haul(Mass Steel, Mass Lumber, Mass DryConcrete, Mass Film)
         Mass bag = planned.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass.Value;
         double concreteKg = orders.Lines.Where(line => line.Item == Items.DryConcrete).Sum(line => (double)(line.Packages * line.PerPackage) * bag.Kilograms);
         return new Haul(Mass.FromKilograms(steelKg), Mass.FromKilograms(lumberKg), Mass.FromKilograms(concreteKg),
-            Mass.FromKilograms(film.BoughtArea.SquareMetres * cover.Thickness.Metres * LoadDefaults.FilmKgM3));
+            Mass.FromKilograms(film.BoughtArea.SquareMetres * cover.Thickness.Metres * FilmKgM3));
     }
 
     private static double SteelKgPerM(TubeSection tube) => tube.Form switch
