@@ -74,6 +74,22 @@ internal sealed class Chart
         return axis;
     }
 
+    /// <summary>An upright axis that takes a part of the height only, so that several stand one over another.</summary>
+    /// <param name="key">Its name.</param>
+    /// <param name="title">What it measures, with its unit.</param>
+    /// <param name="height">From where to where it stands, as parts of the height from below.</param>
+    /// <param name="range">The least and the greatest value.</param>
+    /// <param name="most">The most steps over the range.</param>
+    /// <param name="steps">Steps to choose from, small ones first.</param>
+    public LinearAxis Panel(string key, string title, (double From, double To) height, (double Low, double High) range, int most, params ReadOnlySpan<double> steps)
+    {
+        double step = Step(range.High - range.Low, most, steps);
+        (double least, double top) = Whole([range.Low, range.High], step);
+        LinearAxis axis = Axis(AxisPosition.Left, title, least, top, step, Number, key: key);
+        (axis.StartPosition, axis.EndPosition) = (height.From, height.To);
+        return axis;
+    }
+
     /// <summary>A curve.</summary>
     public void Line(IEnumerable<DataPoint> points, LineRole role, Ink ink = Ink.Black, string? key = null)
     {

@@ -102,14 +102,7 @@ public static class ForecastChart
 
         void Level(double value, LinearAxis panel, LineRole role) => chart.Line([new(0, value), new(last, value)], role, key: panel.Key);
 
-        LinearAxis Panel(string key, string title, double from, double to, double low, double high, double[] steps)
-        {
-            double step = Chart.Step(high - low, 5, steps);
-            (double least, double top) = Chart.Whole([low, high], step);
-            LinearAxis axis = chart.Axis(AxisPosition.Left, title, least, top, step, Chart.Number, key: key);
-            (axis.StartPosition, axis.EndPosition) = (from, to);
-            return axis;
-        }
+        LinearAxis Panel(string key, string title, double from, double to, double low, double high, double[] steps) => chart.Panel(key, title, (from, to), (low, high), 5, steps);
 
         void Name(Series of, LinearAxis panel, string text, double towardsDeg, double part)
         {

@@ -26,7 +26,7 @@ public static class InsideLightChart
         CrewWords say = sheet.Words;
         bool us = sheet.Units == UnitSystem.UsCustomary;
         MonthLight darkest = report.Light.MinBy(month => month.Floor)!, brightest = report.Light.MaxBy(month => month.Floor)!;
-        string reading = say.Fill("{0} in {1}, {2} in {3}", Moles(darkest.Floor), Name(darkest.Month, say), Moles(brightest.Floor), Name(brightest.Month, say));
+        string reading = say.Fill("{0} in {1}, {2} in {3}", Moles(darkest.Floor), say.Month(darkest.Month), Moles(brightest.Floor), say.Month(brightest.Month));
         DrawingBuilder builder = sheet.Start(say.Say("Light on the floor"), $"{say.Say("Light for plants across the width, mean day of each month, moles on a square metre.")} {reading}", number);
         builder.On("words").Text(new SheetPoint(builder.Room.LeftMm + 3, builder.Room.TopMm + 5), say.Fill("mean of the floor, mol/m² a day: {0}", reading));
         var chart = new Chart(builder, builder.Room.Inset(2, 10, 3, 2));
@@ -59,13 +59,11 @@ public static class InsideLightChart
             MonthLight middle = together[together.Count / 2];
             int place = left ? named - 2 : named + 2;
             builder.Callout(
-                chart.At(across, Shown(report.Across[place]), up, middle.Across[place].MolesPerSquareMetre), string.Join(", ", together.OrderBy(month => month.Month).Select(month => Name(month.Month, say))), Angle.FromDegrees(left ? 120 : 60));
+                chart.At(across, Shown(report.Across[place]), up, middle.Across[place].MolesPerSquareMetre), string.Join(", ", together.OrderBy(month => month.Month).Select(month => say.Month(month.Month))), Angle.FromDegrees(left ? 120 : 60));
             left = !left;
             together.Clear();
         }
     }
 
     private static string Moles(LightSum light) => light.MolesPerSquareMetre.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Name(int month, CrewWords say) => say.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Hoopwright.Inside;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
@@ -53,7 +52,7 @@ public static class InsideYearChart
         {
             int to = month + 1 < firsts.Length ? firsts[month + 1] : days.Length;
             if (to - firsts[month] < 15) continue;
-            pen.Text(chart.At(across, (firsts[month] + to) / 2.0, cold, cold.Minimum).Moved(0, 5), Name(days[firsts[month]].Date.Month, say), TextAlign.Middle);
+            pen.Text(chart.At(across, (firsts[month] + to) / 2.0, cold, cold.Minimum).Moved(0, 5), say.Month(days[firsts[month]].Date.Month), TextAlign.Middle);
         }
         int place = Farthest(day => day.High.Kelvins - day.OutsideHigh.Kelvins, 0.3), night = Farthest(day => day.Low.Kelvins - day.OutsideLow.Kelvins, 1), shut = Farthest(day => day.ShutHigh.Kelvins - day.High.Kelvins, 1);
         Callout(place, days[place].High, hot, say.Say("inside, opened by hand"), 120);
@@ -73,15 +72,7 @@ public static class InsideYearChart
         // Where two curves lie farthest apart, in the first part of the year: there a name is not mistaken.
         int Farthest(Func<InsideDay, double> apart, double part) => Enumerable.Range(0, (int)(days.Length * part)).MaxBy(day => apart(days[day]));
 
-        LinearAxis Panel(string key, string title, double from, double to, Temperature[] all)
-        {
-            double low = all.Min(Shown), high = all.Max(Shown), step = Chart.Step(high - low, 7, us ? [10, 20, 40] : [5, 10, 20]);
-            (double least, double top) = Chart.Whole([low, high], step);
-            LinearAxis axis = chart.Axis(AxisPosition.Left, title, least, top, step, Chart.Number, key: key);
-            (axis.StartPosition, axis.EndPosition) = (from, to);
-            return axis;
-        }
+        LinearAxis Panel(string key, string title, double from, double to, Temperature[] all) =>
+            chart.Panel(key, title, (from, to), (all.Min(Shown), all.Max(Shown)), 7, us ? [10, 20, 40] : [5, 10, 20]);
     }
-
-    private static string Name(int month, CrewWords say) => say.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));
 }

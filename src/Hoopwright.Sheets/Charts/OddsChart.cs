@@ -28,10 +28,10 @@ public static class OddsChart
         ImmutableArray<MonthOdds> months = [.. report.Odds.Where(month => month.Days > 0)];
         MonthOdds best = months.MaxBy(month => month.OnADay.Value)!;
         DrawingBuilder builder = sheet.Start(say.Say("Odds of a covering day"),
-            $"{say.Say("How often each month has a day on which the roof film can be pulled.")} {say.Fill("Most in {0}: {1} of {2} days.", Name(best.Month, say), Whole(best.GoodDays), Whole(best.Days))}", number);
+            $"{say.Say("How often each month has a day on which the roof film can be pulled.")} {say.Fill("Most in {0}: {1} of {2} days.", say.Month(best.Month), Whole(best.GoodDays), Whole(best.Days))}", number);
         builder.On("words").Text(new SheetPoint(builder.Room.LeftMm + 3, builder.Room.TopMm + 5), ChartNotes.Limits(report, sheet));
         var chart = new Chart(builder, builder.Room.Inset(2, 10, 3, 2));
-        LinearAxis across = chart.Axis(AxisPosition.Bottom, "", 0.5, 12.5, 1, month => month is >= 1 and <= 12 ? Name((int)month, say) : "", hasGrid: false);
+        LinearAxis across = chart.Axis(AxisPosition.Bottom, "", 0.5, 12.5, 1, month => month is >= 1 and <= 12 ? say.Month((int)month) : "", hasGrid: false);
         double most = Math.Max(10, months.Max(month => Math.Max(month.OnADay.Percent, month.InAWeek.Percent))), step = Chart.Step(most, 8, 2, 5, 10, 20);
         LinearAxis up = chart.Axis(AxisPosition.Left, say.Say("of a hundred"), 0, Math.Ceiling((most * 1.14) / step) * step, step, value => value <= 100 ? Chart.Number(value) : "");
         chart.Bars(months.Select(month => (month.Month - Half, (double)month.Month, month.OnADay.Percent)), Ink.Zinc, LineRole.Outline);
@@ -58,8 +58,6 @@ public static class OddsChart
         void Over(double place, Ratio part) =>
             pen.Text(chart.At(across, place, up, part.Percent).Moved(0, -1.4), part.Percent.ToString("0", CultureInfo.InvariantCulture), TextAlign.Middle, clears: true);
     }
-
-    private static string Name(int month, CrewWords say) => say.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));
 
     private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 }

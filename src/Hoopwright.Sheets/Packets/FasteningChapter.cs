@@ -20,14 +20,13 @@ internal static class FasteningChapter
         book.Chapter(words.Say("Putting the film on"));
         foreach (Table table in tables.Covering) book.Table(table);
         if (plan.WithFewer is { } fewer) book.Paragraph(make.Phrased(fewer));
-        HashSet<StepCaution> told = [];
         int number = 0;
         foreach (FasteningStep step in plan.Steps)
         {
             number++;
             book.Heading(string.Create(CultureInfo.InvariantCulture, $"{number}. {make.Phrased(step.Title)}"));
-            foreach (StepCaution caution in step.Cautions.Where(told.Add)) book.Caution($"{words.Say("Caution")}: {words.Say(caution.Id)}", words.Fill(caution.Text));
-            ImmutableArray<string> again = [.. step.Cautions.Where(caution => !FirstAt(plan, caution, step)).Select(caution => words.Say(caution.Id))];
+            foreach (StepCaution caution in step.Cautions.Where(caution => plan.TellsFirst(caution, step))) book.Caution($"{words.Say("Caution")}: {words.Say(caution.Id)}", words.Fill(caution.Text));
+            ImmutableArray<string> again = [.. step.Cautions.Where(caution => !plan.TellsFirst(caution, step)).Select(caution => words.Say(caution.Id))];
             book.Points(
             [
                 .. step.Does.Select(make.Phrased),
@@ -37,6 +36,4 @@ internal static class FasteningChapter
             ]);
         }
     }
-
-    private static bool FirstAt(FasteningPlan plan, StepCaution caution, FasteningStep step) => plan.Steps.First(each => each.Cautions.Contains(caution)) == step;
 }

@@ -39,6 +39,9 @@ public sealed partial class CrewWords
     /// <param name="values">What goes into the places.</param>
     public string Fill(string pattern, params ReadOnlySpan<string> values) => string.Format(CultureInfo.InvariantCulture, known.GetValueOrDefault(pattern, pattern), values.ToArray());
 
+    /// <summary>The short name of a month, 1 to 12.</summary>
+    public string Month(int month) => Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));
+
     /// <summary>True when a text, or every part of it between its commas, is known in the language.</summary>
     /// <param name="text">The text in English, or a pattern with its places.</param>
     public bool Knows(string text) => Language == "en" || text.Length == 0 || known.ContainsKey(text) || Whole(text) is not null || text.Split(", ").All(part => Whole(part) is not null);

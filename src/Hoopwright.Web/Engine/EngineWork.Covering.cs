@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Hoopwright.Cover.Pull;
-using Hoopwright.Cutting;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
 using Hoopwright.Inside;
@@ -82,6 +81,7 @@ public static partial class EngineWork
                 {
                     json.WriteString("id", words.Say(caution.Id));
                     json.WriteString("text", words.Fill(caution.Text));
+                    json.WriteBoolean("first", fastening.TellsFirst(caution, step));
                 });
             });
         });
@@ -136,7 +136,7 @@ public static partial class EngineWork
             });
             List(json, "odds", report.Odds.Where(month => month.Days > 0), month =>
             {
-                json.WriteString("month", words.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month.Month)));
+                json.WriteString("month", words.Month(month.Month));
                 json.WriteNumber("days", month.Days);
                 json.WriteNumber("goodDays", month.GoodDays);
                 json.WriteString("week", month.InAWeek.Percent.ToString("0", CultureInfo.InvariantCulture) + " %");
@@ -224,7 +224,7 @@ public static partial class EngineWork
 
     /// <summary>A plan worked out as far as its film and what holds it; the very one that was worked out last where there is one.</summary>
     private static PlannedTunnel Supplied(string document) =>
-        last is { } known && known.Document == document ? known.Planned : TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
+        last is { } known && known.Document == document ? known.Planned : Glance(document);
 
     private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {

@@ -180,8 +180,8 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     {
         (ShelfAnswer? fault, bool canUndo, bool canRedo, string document) = (Fault, CanUndo, CanRedo, Document);
         Fault = null;
-        JsonNode kept = PlanText.Tree(answer.Document);
-        if (sent.Count == 0) doubled = PlanText.Doubled(answer.Document);
+        JsonNode kept = PlanText.Tree(answer.Document, out ImmutableArray<Change> twice);
+        if (sent.Count == 0) doubled = twice;
         foreach (Change change in sent) change.MakeIn(kept);
         // Mostly that is what the page holds already, and then nothing needs to be worked out again.
         if (!JsonNode.DeepEquals(kept, Root)) (Root, Document) = (kept, sent.Count == 0 ? answer.Document : kept.ToJsonString(Compact));

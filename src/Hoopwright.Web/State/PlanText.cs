@@ -35,24 +35,21 @@ public static class PlanText
     /// value of any field, so that the choice stays with the reader; of groups that stand twice so do the fields in both.
     /// </summary>
     /// <param name="document">The text.</param>
-    public static JsonNode Tree(string document) => Tree(document, null);
+    public static JsonNode Tree(string document) => Tree(document, out _);
 
-    /// <summary>The fields that stand twice in a plan's text, each with all its values: what a browser, which keeps the last, must be told.</summary>
+    /// <summary>The same, with the fields that stand twice.</summary>
     /// <param name="document">The text.</param>
-    internal static ImmutableArray<Change> Doubled(string document)
+    /// <param name="doubled">Each such field with all its values: what a browser, which keeps the last, must be told.</param>
+    internal static JsonNode Tree(string document, out ImmutableArray<Change> doubled)
     {
-        List<Change> doubled = [];
-        Tree(document, doubled);
-        return [.. doubled.GroupBy(change => change.Path).Select(same => same.Last())];
-    }
-
-    private static JsonNode Tree(string document, List<Change>? doubled)
-    {
+        List<Change> found = [];
         using JsonDocument parsed = JsonDocument.Parse(document);
-        return Tree(parsed.RootElement, "", doubled) ?? new JsonObject();
+        JsonNode tree = Tree(parsed.RootElement, "", found) ?? new JsonObject();
+        doubled = [.. found.GroupBy(change => change.Path).Select(same => same.Last())];
+        return tree;
     }
 
-    private static JsonNode? Tree(JsonElement element, string path, List<Change>? doubled)
+    private static JsonNode? Tree(JsonElement element, string path, List<Change> doubled)
     {
         switch (element.ValueKind)
         {
@@ -69,7 +66,7 @@ public static class PlanText
         }
     }
 
-    private static void Put(JsonObject group, HashSet<string> lists, string name, JsonNode? value, string path, List<Change>? doubled)
+    private static void Put(JsonObject group, HashSet<string> lists, string name, JsonNode? value, string path, List<Change> doubled)
     {
         if (!group.TryGetPropertyValue(name, out JsonNode? before))
         {
@@ -81,12 +78,12 @@ public static class PlanText
             HashSet<string> within = [];
             foreach ((string field, JsonNode? each) in other) Put(one, within, field, each?.DeepClone(), Under(path, name), doubled);
             // Fields of the first alone would be lost with it.
-            foreach ((string field, JsonNode? each) in one) doubled?.Add(new Change(Under(Under(path, name), field), each?.ToJsonString()));
+            foreach ((string field, JsonNode? each) in one) doubled.Add(new Change(Under(Under(path, name), field), each?.ToJsonString()));
             return;
         }
         if (lists.Add(name)) group[name] = before = new JsonArray(before?.DeepClone());
         ((JsonArray)before!).Add(value);
-        doubled?.Add(new Change(Under(path, name), before.ToJsonString()));
+        doubled.Add(new Change(Under(path, name), before.ToJsonString()));
     }
 
     private static string Under(string path, string name) => path.Length == 0 ? name : path + "." + name;

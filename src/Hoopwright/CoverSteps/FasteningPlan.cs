@@ -39,4 +39,9 @@ public sealed record FasteningPlan
 
     /// <summary>The steps in order.</summary>
     public required ImmutableArray<FasteningStep> Steps { get; init; }
+
+    /// <summary>True at the first step that bears a caution, where it is told in full; later steps name it.</summary>
+    /// <param name="caution">The caution.</param>
+    /// <param name="step">One of the steps that bear it.</param>
+    public bool TellsFirst(StepCaution caution, FasteningStep step) => Steps.First(each => each.Cautions.Contains(caution)) == step;
 }

@@ -86,17 +86,5 @@ internal sealed partial class StepWriter
 
     private static FasteningStep Step(
         EndWall end, string name, Phrase title, ImmutableArray<Phrase> does, ImmutableArray<Phrase> good, int people, ImmutableArray<StepCaution> cautions, CoverPiece film, ImmutableArray<FasteningRun> runs,
-        ImmutableArray<MaterialLine> used) => new()
-        {
-            Id = FormattableString.Invariant($"{end.Name}-{name}"),
-            Part = CoverPart.Ends,
-            Title = title,
-            Does = does,
-            Good = good,
-            People = people,
-            Cautions = cautions,
-            RunIds = Ids(runs),
-            PieceIds = [film.Id],
-            Materials = used,
-        };
+        ImmutableArray<MaterialLine> used) => Of(FormattableString.Invariant($"{end.Name}-{name}"), CoverPart.Ends, title, does, good, people, cautions, film, runs, used);
 }

@@ -140,17 +140,6 @@ internal sealed partial class StepWriter
     private static string Edge(SideWall side) => side.Kind == SideKind.Fixed ? "ground line" : "hip board";
 
     private FasteningStep RoofStep(
-        string name, Phrase title, ImmutableArray<Phrase> does, ImmutableArray<Phrase> good, int needed, ImmutableArray<StepCaution> cautions, ImmutableArray<FasteningRun> runs, ImmutableArray<MaterialLine> used) => new()
-        {
-            Id = "roof-" + name,
-            Part = CoverPart.Roof,
-            Title = title,
-            Does = does,
-            Good = good,
-            People = needed,
-            Cautions = cautions,
-            RunIds = Ids(runs),
-            PieceIds = [Roof.Id],
-            Materials = used,
-        };
+        string name, Phrase title, ImmutableArray<Phrase> does, ImmutableArray<Phrase> good, int needed, ImmutableArray<StepCaution> cautions, ImmutableArray<FasteningRun> runs, ImmutableArray<MaterialLine> used) =>
+        Of("roof-" + name, CoverPart.Roof, title, does, good, needed, cautions, Roof, runs, used);
 }

@@ -199,6 +199,23 @@ internal sealed partial class StepWriter(Tunnel tunnel, CoverPlan cover, CoverDa
         };
     }
 
+    // A step about one piece of film.
+    private static FasteningStep Of(
+        string id, CoverPart part, Phrase title, ImmutableArray<Phrase> does, ImmutableArray<Phrase> good, int people, ImmutableArray<StepCaution> cautions, CoverPiece film, ImmutableArray<FasteningRun> runs,
+        ImmutableArray<MaterialLine> used) => new()
+        {
+            Id = id,
+            Part = part,
+            Title = title,
+            Does = does,
+            Good = good,
+            People = people,
+            Cautions = cautions,
+            RunIds = Ids(runs),
+            PieceIds = [film.Id],
+            Materials = used,
+        };
+
     // As a crew's language has them: whole names, never a bare left or front.
     private static string Named(SideWall side) => side.Name + " side";
 

@@ -40,8 +40,7 @@ internal sealed class ScheduleSearch
         _isDirty = new bool[_profiles.Length];
         _windows = [.. Windows()];
         _isWindowDirty = new bool[_windows.Length];
-        Array.Fill(_isDirty, true);
-        Array.Fill(_isWindowDirty, true);
+        LookAtAll();
         _questions = new QuestionHeap(model.End + 1, model.Horizon);
         _liked = liked is null ? new int[model.End + 1] : [.. liked];
         _wanted = new int?[2 * (model.End + 1)];
@@ -240,9 +239,15 @@ internal sealed class ScheduleSearch
     private bool Dead()
     {
         _isBroken = false;
+        LookAtAll();
+        return false;
+    }
+
+    // After steps were taken back nothing is known of what is surely used.
+    private void LookAtAll()
+    {
         Array.Fill(_isDirty, true);
         Array.Fill(_isWindowDirty, true);
-        return false;
     }
 
     private bool Waits(int activity, bool isLatest, int bound)
@@ -303,8 +308,7 @@ internal sealed class ScheduleSearch
         _next = Math.Min(_next, _trail.Count);
         foreach (int question in _taken) _questions.Reopen(question);
         _taken.Clear();
-        Array.Fill(_isDirty, true);
-        Array.Fill(_isWindowDirty, true);
+        LookAtAll();
     }
 
     /// <summary>Traces a dead end to the last fact of this level through which all of it came, goes back, and keeps what was learned.</summary>
@@ -335,9 +339,7 @@ internal sealed class ScheduleSearch
             _wanted[side] = null;
             open--;
             _questions.Bump(last);
-            _because.Clear();
-            if (_trail.NogoodOf(step) is >= 0 and var nogood) AddOthers(nogood, _because);
-            else _trail.Explain(last, step, _because);
+            Explain(last, step);
             foreach (BoundFact fact in _because) Want(fact);
         }
         _questions.Bump(last);
@@ -382,9 +384,7 @@ internal sealed class ScheduleSearch
     private bool Follows(BoundFact fact)
     {
         int step = _trail.StepOf(fact);
-        _because.Clear();
-        if (_trail.NogoodOf(step) is >= 0 and var nogood) AddOthers(nogood, _because);
-        else _trail.Explain(fact, step, _because);
+        Explain(fact, step);
         if (_because.Count == 0) return false;
         foreach (BoundFact cause in _because)
         {
@@ -393,6 +393,14 @@ internal sealed class ScheduleSearch
             if (_wanted[cause.Side] is not { } time || (cause.IsLatest ? time > cause.Time : time < cause.Time)) return false;
         }
         return true;
+    }
+
+    // What made a fact hold at a step, in _because.
+    private void Explain(BoundFact fact, int step)
+    {
+        _because.Clear();
+        if (_trail.NogoodOf(step) is >= 0 and var nogood) AddOthers(nogood, _because);
+        else _trail.Explain(fact, step, _because);
     }
 
     // Of a nogood, all facts but the one that had to fail, which stands first.

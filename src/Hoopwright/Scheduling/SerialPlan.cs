@@ -31,7 +31,7 @@ internal static class SerialPlan
     internal static int[]? Of(ScheduleModel model, Func<int, int> order)
     {
         int[] starts = new int[model.End + 1], waits = [.. model.After.Select(each => each.Length)];
-        int[][] use = [.. model.Capacity.Select(_ => new int[model.Horizon + model.Duration.Max() + 2])];
+        var use = new Booked(model, model.Horizon + model.Duration.Max() + 2);
         PriorityQueue<int, (int, int)> open = new();
         for (int activity = 0; activity <= model.End; activity++)
         {
@@ -40,32 +40,16 @@ internal static class SerialPlan
         while (open.TryDequeue(out int activity, out _))
         {
             int start = model.FirstFrom(activity, model.After[activity].Select(earlier => starts[earlier] + model.Duration[earlier]).DefaultIfEmpty(0).Max());
-            while (start <= model.Horizon && Lacks(activity, start) is >= 0 and var lack) start = model.FirstFrom(activity, lack + 1);
+            while (start <= model.Horizon && use.Lacks(activity, start) is >= 0 and var lack) start = model.FirstFrom(activity, lack + 1);
             if (start + model.Duration[activity] > model.Horizon) return null;
             starts[activity] = start;
-            for (int resource = 0; resource < use.Length; resource++)
-            {
-                for (int time = start; time < start + model.Duration[activity]; time++) use[resource][time] += model.Need[resource][activity];
-            }
+            use.Add(activity, start);
             foreach (int later in model.Before[activity])
             {
                 if (--waits[later] == 0) open.Enqueue(later, (order(later), later));
             }
         }
         return starts;
-
-        // The last time within the activity at which too little is left; -1 when it fits.
-        int Lacks(int activity, int start)
-        {
-            for (int time = start + model.Duration[activity] - 1; time >= start; time--)
-            {
-                for (int resource = 0; resource < use.Length; resource++)
-                {
-                    if (use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return time;
-                }
-            }
-            return -1;
-        }
     }
 
     // As late as each may start by what waits for it, taking plan ends from the back.
@@ -73,31 +57,16 @@ internal static class SerialPlan
     {
         int end = starts[model.End];
         int[] late = new int[model.End + 1];
-        int[][] use = [.. model.Capacity.Select(_ => new int[end + 1])];
+        var use = new Booked(model, end + 1);
         foreach (int activity in Enumerable.Range(0, model.End + 1).OrderByDescending(each => starts[each] + model.Duration[each]).ThenByDescending(each => each))
         {
             int length = model.Duration[activity], last = model.Before[activity].Select(later => late[later]).DefaultIfEmpty(end).Min() - length;
             int start = Math.Max(starts[activity], last);
-            while (start > starts[activity] && !Fits(activity, start)) start--;
+            while (start > starts[activity] && use.Lacks(activity, start) >= 0) start--;
             late[activity] = start;
-            for (int resource = 0; resource < use.Length; resource++)
-            {
-                for (int time = start; time < start + length; time++) use[resource][time] += model.Need[resource][activity];
-            }
+            use.Add(activity, start);
         }
         return late;
-
-        bool Fits(int activity, int start)
-        {
-            for (int resource = 0; resource < use.Length; resource++)
-            {
-                for (int time = start; time < start + model.Duration[activity]; time++)
-                {
-                    if (use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return false;
-                }
-            }
-            return true;
-        }
     }
 
     // The longest way from the start of each to the end.
@@ -107,5 +76,32 @@ internal static class SerialPlan
         for (int activity = model.End; activity >= 0; activity--)
             tail[activity] = model.Duration[activity] + model.Before[activity].Select(later => tail[later]).DefaultIfEmpty(0).Max();
         return tail;
+    }
+
+    /// <summary>What of each resource is in use at each time.</summary>
+    private sealed class Booked(ScheduleModel model, int times)
+    {
+        private readonly int[][] _use = [.. model.Capacity.Select(_ => new int[times])];
+
+        /// <summary>The last time within an activity at which too little is left for it; -1 when it fits.</summary>
+        internal int Lacks(int activity, int start)
+        {
+            for (int time = start + model.Duration[activity] - 1; time >= start; time--)
+            {
+                for (int resource = 0; resource < _use.Length; resource++)
+                {
+                    if (_use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return time;
+                }
+            }
+            return -1;
+        }
+
+        internal void Add(int activity, int start)
+        {
+            for (int resource = 0; resource < _use.Length; resource++)
+            {
+                for (int time = start; time < start + model.Duration[activity]; time++) _use[resource][time] += model.Need[resource][activity];
+            }
+        }
     }
 }

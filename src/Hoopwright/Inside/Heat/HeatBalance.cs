@@ -315,24 +315,21 @@ internal sealed class HeatBalance
     /// <summary>Convection between two nodes, c·|ΔT|^p·ΔT over an area.</summary>
     private void Touch(int a, int b, double area, double factor, double power, int size)
     {
-        double difference = NodesK[a] - NodesK[b], conductance = area * factor * Math.Pow(Math.Abs(difference), power), flow = conductance * difference, slope = conductance * (1 + power);
+        double difference = NodesK[a] - NodesK[b], conductance = area * factor * Math.Pow(Math.Abs(difference), power);
+        Couple(a, b, conductance * difference, conductance * (1 + power), size);
+    }
+
+    private void Even(int a, int b, double conductance, int size) => Couple(a, b, conductance * (NodesK[a] - NodesK[b]), conductance, size);
+
+    // A flow from one node to another, and how it grows with their difference.
+    private void Couple(int a, int b, double flow, double slope, int size)
+    {
         _system[a, size] -= flow;
         _system[b, size] += flow;
         _system[a, a] += slope;
         _system[b, b] += slope;
         _system[a, b] -= slope;
         _system[b, a] -= slope;
-    }
-
-    private void Even(int a, int b, double conductance, int size)
-    {
-        double flow = conductance * (NodesK[a] - NodesK[b]);
-        _system[a, size] -= flow;
-        _system[b, size] += flow;
-        _system[a, a] += conductance;
-        _system[b, b] += conductance;
-        _system[a, b] -= conductance;
-        _system[b, a] -= conductance;
     }
 
     /// <summary>Heat from a temperature that is given, W/m².</summary>
