@@ -43,7 +43,7 @@ internal static class RoofPullFigure
         Length lowest = -Aside - RollOff, highest = span + Aside + RollOff;
         Figure figure = builder.Figure(At(-front - Length.FromFeet(2), lowest), At(length + back + Length.FromFeet(2), highest), sheet.Units, builder.Room.Inset(0, atMm - builder.Room.TopMm, 0, 0), spareMm: 4);
         figure.On("sheet").Fill(ModelPath.Rectangle(At(-front, Length.Zero), At(length + back, span)), Ink.FilmTint).Rectangle(At(-front, Length.Zero), At(length + back, span), LineRole.Hidden, Ink.Film);
-        foreach (BowStation station in tunnel.Stations) figure.On("bows").Line(At(station.Along, Length.Zero), At(station.Along, span), LineRole.Texture);
+        foreach (BowStation station in tunnel.Stations) figure.On("bows").Line(At(station.Along, Length.Zero), At(station.Along, span), LineRole.Dimension);
         figure.On("frame").Line(At(Length.Zero, Length.Zero), At(length, Length.Zero), LineRole.Dimension).Line(At(Length.Zero, span), At(length, span), LineRole.Dimension)
             .Line(At(Length.Zero, span / 2), At(length, span / 2), LineRole.Centre);
 
