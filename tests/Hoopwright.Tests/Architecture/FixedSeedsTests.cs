@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using CsCheck;
+using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Architecture;
 
@@ -21,6 +22,16 @@ public sealed class FixedSeedsTests
     [Fact]
     public void A_property_that_fails_says_for_which_case() =>
         Assert.Contains("seed", Assert.Throws<CsCheckException>(() => Gen.Int[0, 1000].Sample(number => number < 900, iter: 500)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void No_property_names_a_seed_of_its_own()
+    {
+        // CsCheck takes a seed for the first case only and the rest from the clock, so that such a test is another one in every run.
+        string[] named = [.. Directory.GetFiles(Path.Combine(SamplePlans.Root, "tests"), "*.cs", SearchOption.AllDirectories)
+            .Where(file => Path.GetFileNameWithoutExtension(file) is not (nameof(FixedSeeds) or nameof(FixedSeedsTests)) && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(file => File.ReadAllText(file).Contains(" seed: ", StringComparison.Ordinal))];
+        Assert.Empty(named);
+    }
 
     private const int LargeCase = 38930;
 
