@@ -45,8 +45,8 @@ public sealed record BuildStep
     /// <summary>The drawings to have at hand, by their names in the packet.</summary>
     public ImmutableArray<string> Drawings { get; init; } = [];
 
-    /// <summary>What to do, in the imperative, in order.</summary>
-    public required ImmutableArray<Phrase> Does { get; init; }
+    /// <summary>What to do, part by part in order.</summary>
+    public required ImmutableArray<StepPart> Parts { get; init; }
 
     /// <summary>What good looks like, measurable.</summary>
     public ImmutableArray<Phrase> Good { get; init; } = [];

@@ -5,8 +5,8 @@ namespace Hoopwright.BuildSteps;
 
 /// <summary>A part of the work of a step: so many, so long for each.</summary>
 /// <param name="What">What is done to each.</param>
-/// <param name="Count">How many, or how much.</param>
-/// <param name="Unit">What is counted, in the plural.</param>
-/// <param name="MinutesEach">Person-minutes for each by practised people, at the least and at the most.</param>
-/// <param name="Source">Where the time comes from.</param>
-public sealed record StepTask(Phrase What, decimal Count, string Unit, MinuteSpan MinutesEach, Citation Source);
+/// <param name="Count">How many.</param>
+/// <param name="LeastEach">Time of one practised person for each, at the least.</param>
+/// <param name="MostEach">Time of one practised person for each, at the most.</param>
+/// <param name="Source">Where the times come from.</param>
+public sealed record StepTask(Phrase What, int Count, TimeSpan LeastEach, TimeSpan MostEach, Citation Source);

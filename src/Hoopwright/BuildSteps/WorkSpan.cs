@@ -1,16 +1,17 @@
 namespace Hoopwright.BuildSteps;
 
-/// <summary>Work that cannot be foretold to the hour, in person-hours: one person for one hour.</summary>
-/// <param name="LeastHours">When all goes well.</param>
-/// <param name="LikelyHours">What to plan with.</param>
-/// <param name="MostHours">When much goes wrong, bad weather apart.</param>
-public sealed record WorkSpan(double LeastHours, double LikelyHours, double MostHours)
+/// <summary>Work that cannot be foretold to the hour, as the time one person would take.</summary>
+/// <param name="Least">When all goes well.</param>
+/// <param name="Likely">What to plan with.</param>
+/// <param name="Most">When much goes wrong, bad weather apart.</param>
+public sealed record WorkSpan(TimeSpan Least, TimeSpan Likely, TimeSpan Most)
 {
-    internal static WorkSpan Sum(IEnumerable<WorkSpan> spans)
-    {
-        var all = spans.ToList();
-        return new(all.Sum(each => each.LeastHours), all.Sum(each => each.LikelyHours), all.Sum(each => each.MostHours));
-    }
+    /// <summary>Work of several kinds together.</summary>
+    internal static WorkSpan Sum(IEnumerable<WorkSpan> spans) =>
+        spans.Aggregate(new WorkSpan(TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero), (sum, each) => new(sum.Least + each.Least, sum.Likely + each.Likely, sum.Most + each.Most));
 
-    internal WorkSpan Times(double least, double likely, double most) => new(LeastHours * least, LikelyHours * likely, MostHours * most);
+    /// <summary>The same in whole minutes, so that the last bit of a product decides nothing.</summary>
+    internal static WorkSpan OfMinutes(double least, double likely, double most) => new(Whole(least), Whole(likely), Whole(most));
+
+    private static TimeSpan Whole(double minutes) => TimeSpan.FromMinutes(Math.Ceiling(Math.Round(minutes, 6)));
 }
