@@ -58,7 +58,7 @@ internal sealed class BoundTrail
     /// <summary>Narrows a side; the fact must be new and possible.</summary>
     /// <param name="fact">What holds from now on.</param>
     /// <param name="reason">One of the named reasons, or the number of a nogood.</param>
-    /// <param name="cause">For a wait, the other activity.</param>
+    /// <param name="cause">For a wait, its place among the arcs of the job.</param>
     internal void Narrow(BoundFact fact, int reason, int cause = 0) => Take(fact, reason, cause, 0);
 
     /// <summary>Narrows a side for facts that are written down.</summary>
@@ -127,7 +127,8 @@ internal sealed class BoundTrail
         switch (reason)
         {
             case Wait:
-                because.Add(fact.IsLatest ? BoundFact.NotAfter(cause, fact.Time + _model.Duration[fact.Activity]) : BoundFact.NotBefore(cause, fact.Time - _model.Duration[cause]));
+                ScheduleArc arc = _model.Arcs[cause];
+                because.Add(fact.IsLatest ? BoundFact.NotAfter(arc.Later, _model.ReadyAfter(arc, fact.Time + 1) - 1) : BoundFact.NotBefore(arc.Earlier, _model.LastReadyBy(arc, fact.Time - 1) + 1));
                 break;
             case NoStart:
                 because.Add(fact.IsLatest ? BoundFact.NotAfter(fact.Activity, _model.FirstFrom(fact.Activity, fact.Time + 1) - 1) : BoundFact.NotBefore(fact.Activity, _model.LastUpTo(fact.Activity, fact.Time - 1) + 1));

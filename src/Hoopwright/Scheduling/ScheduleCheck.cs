@@ -13,14 +13,17 @@ internal static class ScheduleCheck
     /// <summary>Everything wrong with a job, in its order.</summary>
     internal static ImmutableArray<Diagnostic> Problems(ScheduleJob job)
     {
+        Tables(job);
         List<Diagnostic> found = [];
         HashSet<string> resources = [], ids = [];
+        bool hasDays = job.DayLength is not null || !job.DayLengths.IsEmpty;
+        int? day = job.DayLengths.IsEmpty ? job.DayLength : job.DayLengths.Max();
         for (int at = 0; at < job.Resources.Length; at++)
         {
             ScheduleResource resource = job.Resources[at];
             string path = $"resources.{resource.Id}";
             if (!resources.Add(resource.Id)) Error("schedule.duplicate", path, $"The resource {resource.Id} stands twice.", resource.Id, "each name once");
-            if (resource.Amount < 0) Error("schedule.negative", path, $"There is less than nothing of {resource.Id}.", Text(resource.Amount), "0 or more");
+            if (resource.Amount < 0 || resource.AmountByDay.Any(amount => amount < 0)) Error("schedule.negative", path, $"There is less than nothing of {resource.Id}.", Text(resource.AmountByDay.Append(resource.Amount).Min()), "0 or more");
         }
         for (int at = 0; at < job.Activities.Length; at++)
         {
@@ -35,7 +38,10 @@ internal static class ScheduleCheck
         if (found.Count == 0) Circle(job, found);
         if (found.Count == 0)
         {
-            long day = job.DayLength ?? 0, sum = job.Activities.Sum(each => each.Duration + day) + (day * (job.GoodDays.DefaultIfEmpty(0).Max() + 1L));
+            long length = job.DayLength ?? 0;
+            long sum = job.DayLengths.IsEmpty
+                ? job.Activities.Sum(each => each.Duration + length) + Math.Max(length * (job.GoodDays.DefaultIfEmpty(0).Max() + 1L), job.Activities.Select(each => each.MayStart.Length).DefaultIfEmpty(0).Max())
+                : job.DayLengths.Sum(each => (long)each);
             if (sum * (job.Activities.Length + 1L) > MostTimes)
                 Error("schedule.too-large", "activities", "The job has more activities and times than can be kept account of.", string.Create(CultureInfo.InvariantCulture, $"{job.Activities.Length} activities over up to {sum} units of time"), "longer units of time, such as half hours for minutes, or fewer activities");
         }
@@ -48,17 +54,17 @@ internal static class ScheduleCheck
             {
                 if (!resources.Contains(id)) Error("schedule.unknown", $"{path}.needs.{id}", $"There is no resource {id}.", id, Known(resources));
                 else if (need < 0) Error("schedule.negative", $"{path}.needs.{id}", "An activity needs less than nothing.", Text(need), "0 or more");
-                else if (need > job.Resources.First(resource => resource.Id == id).Amount && activity.Duration > 0)
-                    Error("schedule.too-few", $"{path}.needs.{id}", $"{activity.Id} needs more of {id} than there is at any time.", $"{Text(need)} needed, {Text(job.Resources.First(resource => resource.Id == id).Amount)} there", $"{Text(need)} of {id}, or an activity that needs less");
+                else if (need > job.Resources.First(resource => resource.Id == id).Most && activity.Duration > 0)
+                    Error("schedule.too-few", $"{path}.needs.{id}", $"{activity.Id} needs more of {id} than there is at any time.", $"{Text(need)} needed, {Text(job.Resources.First(resource => resource.Id == id).Most)} there", $"{Text(need)} of {id}, or an activity that needs less");
             }
-            foreach (string id in activity.After)
+            foreach (string id in Waits(activity))
             {
                 if (!ids.Contains(id)) Error("schedule.unknown", path + ".after", $"{activity.Id} waits for {id}, which is no activity.", id, Known(ids));
             }
-            if ((activity.SameDay || activity.GoodDaysOnly) && job.DayLength is null)
+            if ((activity.SameDay || activity.GoodDaysOnly) && !hasDays)
                 Error("schedule.no-day", "dayLength", $"{activity.Id} minds days, but no length of a day is given.", null, "\"dayLength\": 8");
-            else if ((activity.SameDay || activity.GoodDaysOnly) && activity.Duration > job.DayLength)
-                Error("schedule.longer-than-day", path + ".duration", $"{activity.Id} must end on the day on which it starts, and takes longer than a day.", $"{Text(activity.Duration)} in a day of {Text(job.DayLength.Value)}", "a longer day, more people, or an activity in parts");
+            else if ((activity.SameDay || activity.GoodDaysOnly) && activity.Pace is null && activity.Duration > day)
+                Error("schedule.longer-than-day", path + ".duration", $"{activity.Id} must end on the day on which it starts, and takes longer than a day.", $"{Text(activity.Duration)} in a day of {Text(day!.Value)}", "a longer day, more people, or an activity in parts");
             if (activity.GoodDaysOnly && job.GoodDays.IsEmpty)
                 Error("schedule.no-good-day", "goodDays", $"{activity.Id} asks for a good day, and none is listed.", null, "\"goodDays\": [3, 5]");
         }
@@ -70,9 +76,9 @@ internal static class ScheduleCheck
     {
         Dictionary<string, int> at = [];
         for (int each = 0; each < job.Activities.Length; each++) at[job.Activities[each].Id] = each;
-        int[] waits = [.. job.Activities.Select(each => each.After.Distinct().Count())];
+        int[] waits = [.. job.Activities.Select(each => Waits(each).Distinct().Count())];
         Queue<int> free = new(Enumerable.Range(0, waits.Length).Where(each => waits[each] == 0));
-        ILookup<int, int> before = job.Activities.SelectMany((each, later) => each.After.Distinct().Select(id => (Earlier: at[id], Later: later))).ToLookup(pair => pair.Earlier, pair => pair.Later);
+        ILookup<int, int> before = job.Activities.SelectMany((each, later) => Waits(each).Distinct().Select(id => (Earlier: at[id], Later: later))).ToLookup(pair => pair.Earlier, pair => pair.Later);
         int done = 0;
         while (free.TryDequeue(out int each))
         {
@@ -87,13 +93,39 @@ internal static class ScheduleCheck
         List<int> way = [Array.FindIndex(waits, each => each > 0)];
         while (true)
         {
-            int next = job.Activities[way[^1]].After.Select(id => at[id]).First(each => waits[each] > 0);
+            int next = Waits(job.Activities[way[^1]]).Select(id => at[id]).First(each => waits[each] > 0);
             int seen = way.IndexOf(next);
             way.Add(next);
             if (seen < 0) continue;
             string round = string.Join(" waits for ", way.Skip(seen).Select(each => job.Activities[each].Id));
             found.Add(new Diagnostic("schedule.circle", Severity.Error, Path(way[seen]), "Activities wait for each other in a circle, so that none can start.", round, "one of these waits left out"));
             return;
+        }
+    }
+
+    private static IEnumerable<string> Waits(ScheduleActivity activity) => activity.After.Concat(activity.Waits.Select(wait => wait.Id));
+
+    // Tables by time are made by programs and not by people: one that does not fit is a fault of the caller.
+    private static void Tables(ScheduleJob job)
+    {
+        int times = job.DayLengths.Sum();
+        if (job.DayLengths.Any(length => length < 1)) throw new ArgumentException("A day without working time is no day of a schedule.", nameof(job));
+        foreach (ScheduleResource resource in job.Resources)
+        {
+            if (!resource.AmountByDay.IsEmpty && resource.AmountByDay.Length != job.DayLengths.Length) throw new ArgumentException($"{resource.Id} must have an amount for each day with a length of its own.", nameof(job));
+        }
+        foreach (ScheduleActivity activity in job.Activities)
+        {
+            if (activity.Pace is { } pace && (pace.Takes.Length != times || times == 0 || pace.Takes.Any(takes => takes < 0) || job.Resources.All(resource => resource.Id != pace.Resource) || activity.Needs.ContainsKey(pace.Resource)))
+                throw new ArgumentException($"The pace of {activity.Id} must name a resource that is not among its needs, and say for each time how much of it is at work.", nameof(job));
+            foreach (ScheduleWait wait in activity.Waits)
+            {
+                if (times == 0 || wait.ReadyAt.Length != times + 1) throw new ArgumentException($"The wait of {activity.Id} for {wait.Id} must say for each end when it is over.", nameof(job));
+                for (int end = 0; end <= times; end++)
+                {
+                    if (wait.ReadyAt[end] < end || (end > 0 && wait.ReadyAt[end] < wait.ReadyAt[end - 1])) throw new ArgumentException($"The wait of {activity.Id} for {wait.Id} must never be over before its beginning, nor earlier for a later one.", nameof(job));
+                }
+            }
         }
     }
 

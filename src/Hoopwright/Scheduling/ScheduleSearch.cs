@@ -115,11 +115,9 @@ internal sealed class ScheduleSearch
         int[] all = [.. Enumerable.Range(0, _model.End).Where(activity => _model.Duration[activity] > 0)];
         for (int resource = 0; resource < _model.Capacity.Length; resource++)
         {
-            int[] need = _model.Need[resource], users = [.. all.Where(activity => need[activity] > 0)];
-            if (users.Length > 1) yield return new UseWindows(_model, _trail, users, need, _model.Capacity[resource]);
+            int[] users = [.. all.Where(activity => _model.MostNeed(resource, activity) > 0)];
+            if (users.Length > 1) yield return new UseWindows(_model, _trail, users, resource);
         }
-        int[] one = new int[_model.End + 1];
-        Array.Fill(one, 1);
         HashSet<int> seen = [];
         foreach (int activity in all.OrderByDescending(each => all.Count(other => Excludes(each, other))).ThenBy(each => each))
         {
@@ -130,16 +128,26 @@ internal sealed class ScheduleSearch
                 if (set.TrueForAll(each => Excludes(each, other))) set.Add(other);
             }
             seen.UnionWith(set);
-            if (set.Count > 2) yield return new UseWindows(_model, _trail, [.. set], one, 1);
+            if (set.Count > 2) yield return new UseWindows(_model, _trail, [.. set], null);
         }
 
         bool Excludes(int one, int other)
         {
             for (int resource = 0; resource < _model.Capacity.Length; resource++)
             {
-                if (one != other && _model.Need[resource][one] + _model.Need[resource][other] > _model.Capacity[resource]) return true;
+                if (one != other && IsShort(resource, one, other)) return true;
             }
             return false;
+        }
+
+        bool IsShort(int resource, int one, int other)
+        {
+            if (_model.NeedByTime(resource, one) is null && _model.NeedByTime(resource, other) is null) return _model.MostNeed(resource, one) + _model.MostNeed(resource, other) > _model.Most[resource];
+            for (int time = 0; time < _model.Horizon; time++)
+            {
+                if (_model.NeedAt(resource, one, time) + _model.NeedAt(resource, other, time) <= _model.Capacity[resource][time]) return false;
+            }
+            return true;
         }
     }
 
@@ -147,12 +155,12 @@ internal sealed class ScheduleSearch
     {
         for (int activity = 0; activity <= _model.End; activity++)
         {
-            int first = _model.FirstFrom(activity, 0), last = _model.LastUpTo(activity, _model.Horizon - _model.Duration[activity]);
+            int first = _model.FirstFrom(activity, 0), last = _model.LastUpTo(activity, _model.LastEndingBy(activity, _model.Horizon));
             if (last < first) return false;
             if (!Tighten(BoundFact.NotBefore(activity, first), BoundTrail.Choice) || !Tighten(BoundFact.NotAfter(activity, last), BoundTrail.Choice)) return false;
-            foreach (int later in _model.Before[activity])
+            foreach (ScheduleArc arc in _model.ArcsFrom[activity].Select(arc => _model.Arcs[arc]))
             {
-                if (!Tighten(BoundFact.NotBefore(later, first + _model.Duration[activity]), BoundTrail.Choice)) return false;
+                if (!Tighten(BoundFact.NotBefore(arc.Later, _model.ReadyAfter(arc, first)), BoundTrail.Choice)) return false;
             }
         }
         return Propagate();
@@ -228,7 +236,7 @@ internal sealed class ScheduleSearch
             UseProfile profile = _profiles[dirty];
             if (profile.Sum() is >= 0 and var time)
             {
-                profile.Gather(time, -1, profile.Capacity, _conflict);
+                profile.Gather(time, -1, profile.CapacityAt(time), _conflict);
                 return Dead();
             }
             if (!profile.Push(_push)) return Dead();
@@ -254,16 +262,18 @@ internal sealed class ScheduleSearch
     {
         if (isLatest)
         {
-            foreach (int earlier in _model.After[activity])
+            foreach (int at in _model.ArcsInto[activity])
             {
-                if (!Tighten(BoundFact.NotAfter(earlier, bound - _model.Duration[earlier]), BoundTrail.Wait, activity)) return false;
+                ScheduleArc arc = _model.Arcs[at];
+                if (!Tighten(BoundFact.NotAfter(arc.Earlier, _model.LastReadyBy(arc, bound)), BoundTrail.Wait, at)) return false;
             }
         }
         else
         {
-            foreach (int later in _model.Before[activity])
+            foreach (int at in _model.ArcsFrom[activity])
             {
-                if (!Tighten(BoundFact.NotBefore(later, bound + _model.Duration[activity]), BoundTrail.Wait, activity)) return false;
+                ScheduleArc arc = _model.Arcs[at];
+                if (!Tighten(BoundFact.NotBefore(arc.Later, _model.ReadyAfter(arc, bound)), BoundTrail.Wait, at)) return false;
             }
         }
         return true;

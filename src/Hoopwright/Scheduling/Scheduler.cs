@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Scheduling;
@@ -60,8 +61,11 @@ public static class Scheduler
     }
 
     private static Diagnostic NoPlan(ScheduleJob job) => new(
-        "schedule.no-plan", Severity.Error, "activities", "The activities cannot be done in this order: those for good days find no room on the good days that are listed.",
-        $"good days {string.Join(", ", job.GoodDays.Order().Take(12))}{(job.GoodDays.Length > 12 ? " and more" : "")}", "more good days, or later ones");
+        "schedule.no-plan", Severity.Error, "activities", job.DayLengths.IsEmpty
+            ? "The activities cannot be done in this order: those for good days find no room on the good days that are listed."
+            : "The activities cannot be done in the days there are.",
+        job.DayLengths.IsEmpty ? $"good days {string.Join(", ", job.GoodDays.Order().Take(12))}{(job.GoodDays.Length > 12 ? " and more" : "")}" : string.Create(CultureInfo.InvariantCulture, $"{job.DayLengths.Length} days"),
+        "more good days, or later ones");
 
     private static Diagnostic NotFound() => new(
         "schedule.not-found", Severity.Error, "activities", "No plan was found within the work allowed; there may be one.", null, "more work allowed, or more good days");

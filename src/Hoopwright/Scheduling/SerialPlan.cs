@@ -8,8 +8,8 @@ internal static class SerialPlan
     {
         int[] tail = Tails(model);
         int[]? best = null;
-        int[] followers = [.. Enumerable.Range(0, model.End + 1).Select(activity => model.Before[activity].Length)];
-        int[] work = [.. Enumerable.Range(0, model.End + 1).Select(activity => -model.Duration[activity] * Enumerable.Range(0, model.Capacity.Length).Sum(resource => 1000 * model.Need[resource][activity] / Math.Max(1, model.Capacity[resource])))];
+        int[] followers = [.. Enumerable.Range(0, model.End + 1).Select(activity => model.ArcsFrom[activity].Length)];
+        int[] work = [.. Enumerable.Range(0, model.End + 1).Select(activity => -model.Duration[activity] * Enumerable.Range(0, model.Capacity.Length).Sum(resource => 1000 * model.MostNeed(resource, activity) / Math.Max(1, model.Most[resource])))];
         Func<int, int>[] orders = [activity => -tail[activity], activity => -followers[activity], activity => model.Duration[activity], activity => work[activity]];
         foreach (Func<int, int> order in orders)
         {
@@ -30,8 +30,8 @@ internal static class SerialPlan
     /// <param name="order">What goes first of those that wait for nothing: the one with the least.</param>
     internal static int[]? Of(ScheduleModel model, Func<int, int> order)
     {
-        int[] starts = new int[model.End + 1], waits = [.. model.After.Select(each => each.Length)];
-        var use = new Booked(model, model.Horizon + model.Duration.Max() + 2);
+        int[] starts = new int[model.End + 1], waits = [.. model.ArcsInto.Select(each => each.Length)];
+        var use = new Booked(model);
         PriorityQueue<int, (int, int)> open = new();
         for (int activity = 0; activity <= model.End; activity++)
         {
@@ -39,12 +39,12 @@ internal static class SerialPlan
         }
         while (open.TryDequeue(out int activity, out _))
         {
-            int start = model.FirstFrom(activity, model.After[activity].Select(earlier => starts[earlier] + model.Duration[earlier]).DefaultIfEmpty(0).Max());
+            int start = model.FirstFrom(activity, model.ArcsInto[activity].Select(arc => model.ReadyAfter(model.Arcs[arc], starts[model.Arcs[arc].Earlier])).DefaultIfEmpty(0).Max());
             while (start <= model.Horizon && use.Lacks(activity, start) is >= 0 and var lack) start = model.FirstFrom(activity, lack + 1);
-            if (start + model.Duration[activity] > model.Horizon) return null;
+            if (start > model.Horizon || model.EndOf(activity, start) > model.Horizon) return null;
             starts[activity] = start;
             use.Add(activity, start);
-            foreach (int later in model.Before[activity])
+            foreach (int later in model.ArcsFrom[activity].Select(arc => model.Arcs[arc].Later))
             {
                 if (--waits[later] == 0) open.Enqueue(later, (order(later), later));
             }
@@ -52,17 +52,17 @@ internal static class SerialPlan
         return starts;
     }
 
-    // As late as each may start by what waits for it, taking plan ends from the back.
-    private static int[] Latest(ScheduleModel model, int[] starts)
+    /// <summary>As late as each may start with the end where it is, taking ends of a plan from the back.</summary>
+    internal static int[] Latest(ScheduleModel model, int[] starts)
     {
         int end = starts[model.End];
         int[] late = new int[model.End + 1];
-        var use = new Booked(model, end + 1);
-        foreach (int activity in Enumerable.Range(0, model.End + 1).OrderByDescending(each => starts[each] + model.Duration[each]).ThenByDescending(each => each))
+        var use = new Booked(model);
+        foreach (int activity in Enumerable.Range(0, model.End + 1).OrderByDescending(each => model.EndOf(each, starts[each])).ThenByDescending(each => each))
         {
-            int length = model.Duration[activity], last = model.Before[activity].Select(later => late[later]).DefaultIfEmpty(end).Min() - length;
-            int start = Math.Max(starts[activity], last);
-            while (start > starts[activity] && use.Lacks(activity, start) >= 0) start--;
+            int last = model.ArcsFrom[activity].Select(arc => model.LastReadyBy(model.Arcs[arc], late[model.Arcs[arc].Later])).DefaultIfEmpty(end).Min();
+            int start = Math.Max(starts[activity], model.LastUpTo(activity, last));
+            while (start > starts[activity] && use.Lacks(activity, start) >= 0) start = Math.Max(starts[activity], model.LastUpTo(activity, start - 1));
             late[activity] = start;
             use.Add(activity, start);
         }
@@ -74,23 +74,23 @@ internal static class SerialPlan
     {
         int[] tail = new int[model.End + 1];
         for (int activity = model.End; activity >= 0; activity--)
-            tail[activity] = model.Duration[activity] + model.Before[activity].Select(later => tail[later]).DefaultIfEmpty(0).Max();
+            tail[activity] = model.Duration[activity] + model.ArcsFrom[activity].Select(arc => tail[model.Arcs[arc].Later]).DefaultIfEmpty(0).Max();
         return tail;
     }
 
     /// <summary>What of each resource is in use at each time.</summary>
-    private sealed class Booked(ScheduleModel model, int times)
+    private sealed class Booked(ScheduleModel model)
     {
-        private readonly int[][] _use = [.. model.Capacity.Select(_ => new int[times])];
+        private readonly int[][] _use = [.. model.Capacity.Select(_ => new int[model.Times])];
 
         /// <summary>The last time within an activity at which too little is left for it; -1 when it fits.</summary>
         internal int Lacks(int activity, int start)
         {
-            for (int time = start + model.Duration[activity] - 1; time >= start; time--)
+            for (int time = model.EndOf(activity, start) - 1; time >= start; time--)
             {
                 for (int resource = 0; resource < _use.Length; resource++)
                 {
-                    if (_use[resource][time] + model.Need[resource][activity] > model.Capacity[resource]) return time;
+                    if (_use[resource][time] + model.NeedAt(resource, activity, time) > model.Capacity[resource][time]) return time;
                 }
             }
             return -1;
@@ -100,7 +100,7 @@ internal static class SerialPlan
         {
             for (int resource = 0; resource < _use.Length; resource++)
             {
-                for (int time = start; time < start + model.Duration[activity]; time++) _use[resource][time] += model.Need[resource][activity];
+                for (int time = start; time < model.EndOf(activity, start); time++) _use[resource][time] += model.NeedAt(resource, activity, time);
             }
         }
     }

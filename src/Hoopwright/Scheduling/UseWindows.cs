@@ -10,8 +10,10 @@ internal sealed class UseWindows
     private readonly ScheduleModel _model;
     private readonly BoundTrail _trail;
     private readonly int[] _users;
+    private readonly long[] _energy;
     private readonly int[] _need;
-    private readonly int _capacity;
+    private readonly long[]?[] _needBefore;
+    private readonly long[] _room;
     private readonly bool[] _isUser;
     private readonly int[] _byStart;
     private readonly int[] _byEnd;
@@ -24,14 +26,21 @@ internal sealed class UseWindows
     /// <param name="model">The job.</param>
     /// <param name="trail">Earliest and latest starts.</param>
     /// <param name="users">Those that use it.</param>
-    /// <param name="need">What each activity needs.</param>
-    /// <param name="capacity">How much there is.</param>
-    internal UseWindows(ScheduleModel model, BoundTrail trail, int[] users, int[] need, int capacity)
+    /// <param name="resource">The resource; null for activities of which no two can run at once.</param>
+    internal UseWindows(ScheduleModel model, BoundTrail trail, int[] users, int? resource)
     {
-        (_model, _trail, _users, _need, _capacity) = (model, trail, users, need, capacity);
+        (_model, _trail, _users) = (model, trail, users);
         (_byStart, _byEnd) = ([.. users], [.. users]);
-        (_earliest, _latestEnd, _isUser) = (new int[need.Length], new int[need.Length], new bool[need.Length]);
-        foreach (int activity in users) _isUser[activity] = true;
+        int count = model.End + 1;
+        (_earliest, _latestEnd, _isUser, _energy, _need, _needBefore) = (new int[count], new int[count], new bool[count], new long[count], new int[count], new long[count][]);
+        foreach (int activity in users)
+        {
+            _isUser[activity] = true;
+            _need[activity] = resource is { } of ? model.MostNeed(of, activity) : 1;
+            _needBefore[activity] = resource is { } at && model.NeedByTime(at, activity) is not null ? Summed(time => model.NeedAt(at, activity, time)) : null;
+            _energy[activity] = _needBefore[activity] is { } before ? Least(activity, before) : (long)_need[activity] * model.Duration[activity];
+        }
+        _room = Summed(time => resource is { } of ? model.Capacity[of][time] : 1);
     }
 
     /// <summary>True when an activity uses it.</summary>
@@ -46,7 +55,7 @@ internal sealed class UseWindows
         foreach (int activity in _users)
         {
             _earliest[activity] = _trail.Earliest(activity);
-            _latestEnd[activity] = _trail.Latest(activity) + _model.Duration[activity];
+            _latestEnd[activity] = _model.EndOf(activity, _trail.Latest(activity));
         }
         Array.Sort(_byStart, (one, other) => _earliest[other] != _earliest[one] ? _earliest[other] - _earliest[one] : one - other);
         Array.Sort(_byEnd, (one, other) => _latestEnd[one] != _latestEnd[other] ? _latestEnd[one] - _latestEnd[other] : one - other);
@@ -62,9 +71,9 @@ internal sealed class UseWindows
             {
                 if (_latestEnd[first] > end) continue;
                 _inside.Add(first);
-                energy += Energy(first);
+                energy += _energy[first];
                 int start = _earliest[first];
-                long room = ((long)_capacity * (end - start)) - energy;
+                long room = _room[end] - _room[start] - energy;
                 if (room < 0)
                 {
                     Gather(start, end, -room - 1, overfull);
@@ -73,12 +82,12 @@ internal sealed class UseWindows
                 bool isNarrowed = false;
                 foreach (int other in _users)
                 {
-                    int earliest = _earliest[other], need = _need[other];
-                    if (_latestEnd[other] > end && earliest >= start && (long)need * Math.Min(_model.Duration[other], end - earliest) > room)
+                    int earliest = _earliest[other];
+                    if (_latestEnd[other] > end && earliest >= start && earliest < end && Within(other, earliest, end) > room)
                     {
                         Gather(start, end, 0, _because);
                         _because.Add(BoundFact.NotBefore(other, start));
-                        if (!narrow(BoundFact.NotBefore(other, (int)(end - (room / need))), _because)) return false;
+                        if (!narrow(BoundFact.NotBefore(other, FirstFitting(other, end, room)), _because)) return false;
                         isNarrowed = true;
                     }
                 }
@@ -104,18 +113,18 @@ internal sealed class UseWindows
             {
                 if (_earliest[last] < start) continue;
                 _inside.Add(last);
-                energy += Energy(last);
+                energy += _energy[last];
                 int end = _latestEnd[last];
-                long room = ((long)_capacity * (end - start)) - energy;
+                long room = _room[end] - _room[start] - energy;
                 bool isNarrowed = false;
                 foreach (int other in _users)
                 {
-                    int need = _need[other], length = _model.Duration[other], latestEnd = _latestEnd[other];
-                    if (_earliest[other] < start && latestEnd <= end && (long)need * Math.Min(length, latestEnd - start) > room)
+                    int latestEnd = _latestEnd[other];
+                    if (_earliest[other] < start && latestEnd <= end && latestEnd > start && Within(other, start, latestEnd) > room)
                     {
                         Gather(start, end, 0, _because);
-                        _because.Add(BoundFact.NotAfter(other, end - length));
-                        if (!narrow(BoundFact.NotAfter(other, (int)(start + (room / need)) - length), _because)) return false;
+                        _because.Add(BoundFact.NotAfter(other, _model.LastEndingBy(other, end)));
+                        if (!narrow(BoundFact.NotAfter(other, _model.LastEndingBy(other, LastFitting(other, start, room))), _because)) return false;
                         isNarrowed = true;
                     }
                 }
@@ -125,7 +134,44 @@ internal sealed class UseWindows
         return true;
     }
 
-    private long Energy(int activity) => (long)_need[activity] * _model.Duration[activity];
+    private long[] Summed(Func<int, int> amount)
+    {
+        long[] before = new long[_model.Times + 1];
+        for (int time = 0; time < _model.Times; time++) before[time + 1] = before[time] + amount(time);
+        return before;
+    }
+
+    private long Least(int activity, long[] before)
+    {
+        long least = long.MaxValue;
+        for (int start = _model.FirstFrom(activity, 0); start <= _model.Horizon && _model.EndOf(activity, start) is var end && end <= _model.Horizon; start = _model.FirstFrom(activity, start + 1))
+            least = Math.Min(least, before[end] - before[start]);
+        return least == long.MaxValue ? 0 : least;
+    }
+
+    // What an activity uses at the least between two times, when it is at it from the first or until the last.
+    private long Within(int activity, int start, int end) =>
+        Math.Min(_energy[activity], _needBefore[activity] is { } before ? before[end] - before[start] : (long)_need[activity] * (end - start));
+
+    // The first start by which what is used up to an end finds room.
+    private int FirstFitting(int activity, int end, long room)
+    {
+        if (_needBefore[activity] is not { } before) return (int)(end - (room / _need[activity]));
+        int at = Array.BinarySearch(before, 0, end + 1, before[end] - room);
+        if (at < 0) return ~at;
+        while (at > 0 && before[at - 1] == before[at]) at--;
+        return at;
+    }
+
+    // The last end by which what is used from a start on finds room.
+    private int LastFitting(int activity, int start, long room)
+    {
+        if (_needBefore[activity] is not { } before) return (int)(start + (room / _need[activity]));
+        int at = Array.BinarySearch(before, start, before.Length - start, before[start] + room);
+        if (at < 0) return ~at - 1;
+        while (at < before.Length - 1 && before[at + 1] == before[at]) at++;
+        return at;
+    }
 
     // The facts that keep activities inside a window; so much more than needed may be left out.
     private void Gather(int start, int end, long spare, List<BoundFact> because)
@@ -133,13 +179,13 @@ internal sealed class UseWindows
         because.Clear();
         foreach (int activity in _inside)
         {
-            if (Energy(activity) <= spare)
+            if (_energy[activity] <= spare)
             {
-                spare -= Energy(activity);
+                spare -= _energy[activity];
                 continue;
             }
             because.Add(BoundFact.NotBefore(activity, start));
-            because.Add(BoundFact.NotAfter(activity, end - _model.Duration[activity]));
+            because.Add(BoundFact.NotAfter(activity, _model.LastEndingBy(activity, end)));
         }
     }
 }

@@ -21,6 +21,26 @@ public sealed class SchedulerTests
         iter: 500);
 
     [Fact]
+    public void A_plan_over_days_keeps_to_every_rule() => RandomSchedules.CalendarJobs.Sample(
+        job =>
+        {
+            SchedulePlan plan = Scheduler.Solve(job, Enough);
+            if (plan.Makespan is not null) Assert.Empty(ScheduleRules.Broken(job, plan));
+            else Assert.Equal("schedule.no-plan", Assert.Single(plan.Diagnostics).Code);
+        },
+        iter: 500);
+
+    [Fact]
+    public void A_table_that_does_not_fit_its_days_is_a_fault_of_the_caller()
+    {
+        ScheduleJob job = Job(("a", 3, 2, []), ("b", 4, 3, ["a"])) with { DayLengths = [4, 4] };
+        Assert.Throws<ArgumentException>(() => Scheduler.Solve(job with { DayLengths = [8, 0] }));
+        Assert.Throws<ArgumentException>(() => Scheduler.Solve(job with { Resources = job.Resources.SetItem(0, job.Resources[0] with { AmountByDay = [4] }) }));
+        Assert.Throws<ArgumentException>(() => Scheduler.Solve(job with { Activities = job.Activities.SetItem(0, job.Activities[0] with { Pace = new SchedulePace("crew", [1, 1, 1, 1, 1, 1, 1, 1]) }) }));
+        Assert.Throws<ArgumentException>(() => Scheduler.Solve(job with { Activities = job.Activities.SetItem(1, job.Activities[1] with { Waits = [new ScheduleWait("a", [0, 1, 2, 3, 4, 5, 6, 7, 7])] }) }));
+    }
+
+    [Fact]
     public void Fewer_people_never_make_a_job_shorter_and_a_wait_left_out_never_longer() => RandomSchedules.Jobs.Sample(
         job =>
         {
