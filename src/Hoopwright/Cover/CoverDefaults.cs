@@ -60,6 +60,12 @@ internal static class CoverDefaults
 
     internal static Usual<int> ChannelEndScrews { get; } = new(1, "So many screws more stand at each end of a run of lock channel.", Citation.CommonPractice);
 
+    internal static Usual<Temperature> Install { get; } = new(Temperature.FromFahrenheit(60), "Frame and film are put up at this temperature.", Citation.CommonPractice);
+
+    internal static Usual<Temperature> Coldest { get; } = new(Temperature.FromFahrenheit(-20), "The coldest that the frame gets; your weather service knows better.", Citation.FromMemory, Matters: true);
+
+    internal static Usual<Temperature> Hottest { get; } = new(Temperature.FromFahrenheit(120), "The hottest that the frame gets in the sun.", Citation.FromMemory, Matters: true);
+
     internal static Usual<Ratio> ColdPart { get; } = new(Ratio.FromPercent(50), "On the coldest day film may be stressed to this part of where it starts to stretch for good; the rest is for wind and snow.", Citation.FromMemory);
 
     internal static Usual<Ratio> HotSag { get; } = new(Ratio.FromPercent(6.25), "On the hottest day film may hang between two bows by this part of the bay: 3 in of 4 ft.", Citation.CommonPractice);

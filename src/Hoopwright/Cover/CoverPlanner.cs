@@ -41,6 +41,15 @@ public static class CoverPlanner
         return new CoverOutcome(plan, [.. Check(tunnel, rules), .. pull.Found()]);
     }
 
+    /// <summary>How tight the roof film is pulled, for those who need nothing else of the cover.</summary>
+    /// <param name="tunnel">The tunnel as laid out.</param>
+    /// <param name="answers">Collects what the pull rests on; the answers that lay the film out are the cover's.</param>
+    internal static PullPlanner PullOf(Tunnel tunnel, Answers answers)
+    {
+        var rules = CoverRules.Of(tunnel.Plan.Cover, new Answers(tunnel.Units));
+        return new PullPlanner(tunnel, Ropes(new FilmPieces(tunnel, rules).Roof(), rules), answers);
+    }
+
     /// <summary>Evenly spread with half a gap at the ends, so that the whole edge comes over together. Two at least.</summary>
     private static PullingRopes Ropes(CoverPiece roof, CoverRules rules)
     {

@@ -32,7 +32,7 @@ internal sealed class FilmPieces(Tunnel tunnel, CoverRules rules)
            select Leaf(end, door, leaf),
     ];
 
-    private CoverPiece Roof()
+    internal CoverPiece Roof()
     {
         Length arc = tunnel.RoofArc();
         ImmutableArray<PiecePart> along =

@@ -6,7 +6,6 @@ using Hoopwright.Days;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
-using Hoopwright.Strength.Loads;
 
 namespace Hoopwright.CoverSteps;
 
@@ -30,7 +29,7 @@ internal sealed class CrewSize(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day
     /// <summary>Mass of all its layers.</summary>
     internal Mass Weight => Mass.FromKilograms(OneLayer.Kilograms * Roof.Count);
 
-    private Mass OneLayer => Mass.FromKilograms(Roof.AlongRoll.Metres * Roof.AcrossRoll.Metres * cover.Thickness.Metres * LoadDefaults.FilmKgM3);
+    private Mass OneLayer => Mass.FromKilograms(Roof.AlongRoll.Metres * Roof.AcrossRoll.Metres * cover.Thickness.Metres * FilmMaterial.KgM3);
 
     /// <summary>What a wind pulls at a sheet that stands in it as high as the bows.</summary>
     internal Force Pull(Speed wind) => Force.FromNewtons(DragFactor * AirKgM3 / 2 * wind.MetresPerSecond * wind.MetresPerSecond * Roof.AlongRoll.Metres * tunnel.Bow.PeakHeight.Metres);

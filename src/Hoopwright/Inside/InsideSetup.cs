@@ -103,7 +103,7 @@ internal sealed record InsideSetup
             Coldest = answers.Take("inside.coldest", InsideDefaults.Coldest, rules.Coldest),
             Warmest = answers.Take("inside.warmest", InsideDefaults.Warmest, rules.Warmest),
             GrowthFrom = answers.Take("inside.growthFrom", InsideDefaults.GrowthFrom, rules.GrowthFrom),
-            ColdestAir = answers.Take("loads.coldest", LoadDefaults.Coldest, tunnel.Plan.Loads.Coldest),
+            ColdestAir = answers.Take("loads.coldest", CoverDefaults.Coldest, tunnel.Plan.Loads.Coldest),
             Openings = Air.Openings.Of(tunnel, heading, doors),
             RoughnessM = answers.Take("loads.standard", LoadDefaults.Standard, tunnel.Plan.Loads.Standard) switch
             {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
 using Hoopwright.Days;
 using Hoopwright.Sources;
@@ -20,7 +21,7 @@ internal static class FasteningWorkings
         Workings.Of(Plan + ".day.rainChance", "as planned", Practice, [], ["coverDay.rainChance"]),
         Workings.Of(Plan + ".day.neededHours", CoverHours.Rule.Text, CoverHours.Rule.Source, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll"], ["crew.people", "crew.skill", "coverDay.hours", "coverDay.reserve"]),
         Workings.Of(Plan + ".day.planPeople", "as planned", Practice, [], ["crew.people"]),
-        Workings.Of(Plan + ".roofFilm", "roof film as cut, all layers · thickness · 925 kg/m³", Citation.FromMemory, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll", "cover.thickness"], ["cover.layers"]),
+        Workings.Of(Plan + ".roofFilm", FormattableString.Invariant($"roof film as cut, all layers · thickness · {FilmMaterial.KgM3} kg/m³"), FilmMaterial.Density.Source, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll", "cover.thickness"], ["cover.layers"]),
         Workings.Of(Plan + ".people", "the most that any of the rules asks for", Practice, [Plan + ".crewRules[0].people", Plan + ".crewRules[1].people", Plan + ".crewRules[2].people"], ["coverDay.wind"]),
         Workings.Of(Plan + ".crewRules[*].people", "as the rule says, up to a whole person", Practice, ["cover.ropes.count", Plan + ".roofFilm"], []),
         Workings.Of(Plan + ".inWind[*].wind", "winds that people can picture, and both limits of the plan", Practice, [], ["coverDay.wind", "coverDay.gust"]),

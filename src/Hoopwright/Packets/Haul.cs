@@ -1,9 +1,9 @@
+using Hoopwright.Cover.Pull;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
-using Hoopwright.Sources;
 using Hoopwright.Takeoff;
 
 namespace Hoopwright.Packets;
@@ -15,9 +15,7 @@ namespace Hoopwright.Packets;
 /// <param name="Film">Film.</param>
 public sealed record Haul(Mass Steel, Mass Lumber, Mass DryConcrete, Mass Film)
 {
-    private const double FilmKgM3 = 920, LumberKgM3 = 600;
-
-    internal static readonly Citation FilmDensity = new("Materials Handbook, as cited by matmake.com", "LDPE, 912 to 925 kg/m³", Standing.Published);
+    private const double LumberKgM3 = 600;
 
     /// <summary>All of it.</summary>
     public Mass All => Steel + Lumber + DryConcrete + Film;
@@ -37,7 +35,7 @@ public sealed record Haul(Mass Steel, Mass Lumber, Mass DryConcrete, Mass Film)
         Mass bag = planned.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass.Value;
         double concreteKg = orders.Lines.Where(line => line.Item == Items.DryConcrete).Sum(line => (double)(line.Packages * line.PerPackage) * bag.Kilograms);
         return new Haul(Mass.FromKilograms(steelKg), Mass.FromKilograms(lumberKg), Mass.FromKilograms(concreteKg),
-            Mass.FromKilograms(film.BoughtArea.SquareMetres * cover.Thickness.Metres * FilmKgM3));
+            Mass.FromKilograms(film.BoughtArea.SquareMetres * cover.Thickness.Metres * FilmMaterial.KgM3));
     }
 
     private static double SteelKgPerM(TubeSection tube) => tube.Form switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Packets;
@@ -51,7 +52,7 @@ internal static class OrderWorkings
         Workings.Of("orders.haul.steel", "tube as bought × area of its section × 7850 kg/m³", Register.Mechanics.At("weight of steel", Standing.Derived), ["orders.lines[*].packages"], []),
         Workings.Of("orders.haul.lumber", "boards and posts as bought × dressed size × 600 kg/m³, about", Citation.FromMemory, ["orders.lines[*].packages"], []),
         Workings.Of("orders.haul.dryConcrete", "bags as bought × what a bag weighs", Geometry, ["orders.lines[*].packages"], ["ground.bagMass"]),
-        Workings.Of("orders.haul.film", "film as bought × thickness × 920 kg/m³", Haul.FilmDensity, ["cover.film.boughtArea"], ["cover.thickness"]),
+        Workings.Of("orders.haul.film", FormattableString.Invariant($"film as bought × thickness × {FilmMaterial.KgM3} kg/m³"), FilmMaterial.Density.Source, ["cover.film.boughtArea"], ["cover.thickness"]),
         Workings.Of("orders.haul.all", "all of it", Geometry, ["orders.haul.steel", "orders.haul.lumber", "orders.haul.dryConcrete", "orders.haul.film"], []),
         Workings.Of("orders.lines[*].needed", "from the takeoff and the cut sheets", Geometry, [], []),
         Workings.Of("orders.lines[*].width", "unfolded width of the roll that the film cuts chose", Practice, [], ["cover.rolls"]),

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover.Pull;
 using Hoopwright.Sources;
-using Hoopwright.Strength.Film;
 
 namespace Hoopwright.Packets;
 
@@ -40,7 +39,7 @@ internal static class PullWorkings
         Workings.Of(row + ".give", "δ with F = 4·δ·E·t·(ε + 2·δ²/s²): a strip as wide as the bay carries; about", FilmSheet.Slack.Source, [row + ".target", "cover.pull.gaugePush"], []),
         Of(row + ".handPull", FilmSheet.Pull, [row + ".target"], []),
         Of(row + ".coldPull", FilmSheet.Pull, [row + ".target", "cover.pull.coldest"], []),
-        Workings.Of(row + ".coldPullCrept", "a third of it: what is left of E after weeks", FilmStrength.LastingYoungPart.Source, [row + ".coldPull"], []),
+        Of(row + ".coldPullCrept", FilmSheet.Crept, [row + ".coldPull"], []),
         Of(row + ".hotSag", FilmSheet.Slack, [row + ".target", "cover.pull.hottest"], []),
         Of(row + ".hotSagCrept", FilmSheet.Slack, ["cover.pull.hottest"], []),
     ];

@@ -3,8 +3,6 @@ using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
-using Hoopwright.Strength.Film;
-using Hoopwright.Strength.Loads;
 
 namespace Hoopwright.Cover.Pull;
 
@@ -21,7 +19,6 @@ internal sealed class PullPlanner
     /// <summary>What one person pulls and holds steadily: common practice, no source.</summary>
     internal static readonly Force OneHand = Force.FromPounds(50);
 
-
     private readonly Tunnel tunnel;
     private readonly double thicknessM, bayM, arcM, coldestK, hottestK, coldStrain, hotSlack, looseStrain, handStrainPerPa;
     private readonly Temperature install;
@@ -35,27 +32,33 @@ internal sealed class PullPlanner
         this.tunnel = tunnel;
         Plans.Cover cover = tunnel.Plan.Cover;
         LoadRules loads = tunnel.Plan.Loads;
-        install = answers.Take("loads.installTemperature", LoadDefaults.Install, loads.InstallTemperature);
-        double coldK = answers.Take("loads.coldest", LoadDefaults.Coldest, loads.Coldest).Kelvins;
-        double hotK = answers.Take("loads.hottest", LoadDefaults.Hottest, loads.Hottest).Kelvins;
+        install = answers.Take("loads.installTemperature", CoverDefaults.Install, loads.InstallTemperature);
+        double coldK = answers.Take("loads.coldest", CoverDefaults.Coldest, loads.Coldest).Kelvins;
+        double hotK = answers.Take("loads.hottest", CoverDefaults.Hottest, loads.Hottest).Kelvins;
         double coldPart = answers.Take("cover.coldPart", CoverDefaults.ColdPart, cover.ColdPart).Value;
         double hotSag = answers.Take("cover.hotSag", CoverDefaults.HotSag, cover.HotSag).Value;
         double looseSag = answers.Take("cover.looseSag", CoverDefaults.LooseSag, cover.LooseSag).Value;
         coldestK = FilmWarmth.FilmK(coldK, coldK, 0, FilmWarmth.ClearSkyK(coldK), 0);
         hottestK = FilmWarmth.FilmK(hotK, hotK, FilmWarmth.FullSunWPerM2, FilmWarmth.ClearSkyK(hotK), 0);
-        coldStrain = coldPart * FilmStrength.Yield.LeastPa * (1 - LoadDefaults.FilmPoisson) / LoadDefaults.FilmYoungPa;
+        coldStrain = coldPart * FilmStrength.Yield.LeastPa * (1 - FilmMaterial.Poisson) / FilmMaterial.YoungPa;
         (hotSlack, looseStrain) = (FilmSheet.SlackOf(hotSag), -FilmSheet.SlackOf(looseSag));
-        thicknessM = FilmOf.ThicknessM(tunnel);
-        bayM = FilmOf.WidestBayM(tunnel);
+        thicknessM = RoofFilm.ThicknessM(tunnel);
+        bayM = RoofFilm.WidestBayM(tunnel);
         arcM = tunnel.Bow.FilmLine.Length.Metres;
         hands = Math.Max(LeastHands, ropes.Count);
-        handStrainPerPa = hands * OneHand.Newtons * (1 - LoadDefaults.FilmPoisson) / (thicknessM * tunnel.Length.Metres);
+        handStrainPerPa = hands * OneHand.Newtons * (1 - FilmMaterial.Poisson) / (thicknessM * tunnel.Length.Metres);
     }
 
     /// <summary>People whom it takes at least: someone at each end and one at the middle.</summary>
     internal const int LeastHands = 3;
 
     private double BestK => ((coldestK + hottestK) / 2) + ((coldStrain - hotSlack) / (2 * FilmSheet.PerK));
+
+    /// <summary>The coldest that the film gets.</summary>
+    public Temperature Coldest => Temperature.FromKelvins(coldestK);
+
+    /// <summary>How to pull it on the day of the plan.</summary>
+    public PullRow Planned => Row(install.Kelvins);
 
     /// <summary>The air in which film can be pulled midway between both limits.</summary>
     public PullBand Band()
@@ -80,7 +83,7 @@ internal sealed class PullPlanner
     /// <summary>How tight to pull, by temperature.</summary>
     public PullPlan Plan() => new()
     {
-        Coldest = Temperature.FromKelvins(coldestK),
+        Coldest = Coldest,
         Hottest = Temperature.FromKelvins(hottestK),
         ColdLimit = Ratio.FromValue(coldStrain),
         HotLimit = Ratio.FromValue(hotSlack),
@@ -89,7 +92,7 @@ internal sealed class PullPlanner
         GaugePush = Gauge,
         OneHand = OneHand,
         Hands = hands,
-        Planned = Row(install.Kelvins),
+        Planned = Planned,
         Rows = [.. Temperatures().Select(each => Row(each.Kelvins))],
         RowAt = film => Row(film.Kelvins),
         Loosest = Ratio.FromValue(looseStrain),

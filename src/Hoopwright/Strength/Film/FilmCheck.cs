@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Strength.Film;
@@ -24,7 +25,7 @@ internal sealed record FilmCheck : ICheck
     internal required Formula PullFormula { get; init; }
 
     /// <summary>Meets a pull with the lower end of a strength.</summary>
-    /// <param name="pullNPerM">T, by <see cref="Loads.FilmTension"/>.</param>
+    /// <param name="pullNPerM">T, by <see cref="FilmTension"/>.</param>
     /// <param name="thicknessM">Thickness of the film; above 0.</param>
     /// <param name="strength">What it is held against; <see cref="FilmStrength.Yield"/> for film that must last.</param>
     /// <param name="pullFormula">The formula that gave the pull.</param>

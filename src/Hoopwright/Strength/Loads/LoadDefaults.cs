@@ -54,35 +54,8 @@ internal static class LoadDefaults
     internal static Usual<bool> ShutBeforeStorms { get; } = new(
         false, "Doors and sides may stand open in a storm, so open ones count.", Citation.CommonPractice, Matters: true);
 
-    internal static Usual<Temperature> Install { get; } = new(Temperature.FromFahrenheit(60), "Frame and film are put up at this temperature.", Citation.CommonPractice);
-
-    internal static Usual<Temperature> Coldest { get; } = new(Temperature.FromFahrenheit(-20), "The coldest that the frame gets; your weather service knows better.", Citation.FromMemory, Matters: true);
-
-    internal static Usual<Temperature> Hottest { get; } = new(Temperature.FromFahrenheit(120), "The hottest that the frame gets in the sun.", Citation.FromMemory, Matters: true);
-
     internal static Usual<string> Neighbour { get; } = new("none near", "No other tunnel stands so near that snow piles up between.", Citation.CommonPractice, Matters: true);
 
     internal static Usual<SoilClass> Soil { get; } = new(
         SoilClass.Clay, "The weakest soil that the building code gives values for.", new Citation("International Building Code", "Table 1806.2", Standing.FromMemory), Matters: true);
-
-    /// <summary>Density of polyethylene film, kg/m³.</summary>
-    internal const double FilmKgM3 = 925;
-
-    /// <summary>Stiffness of polyethylene film in a gust, Pa.</summary>
-    internal const double FilmYoungPa = 200e6;
-
-    /// <summary>Expansion of polyethylene film, 1/K.</summary>
-    internal const double FilmPerK = 2e-4;
-
-    /// <summary>Poisson's ratio of polyethylene film.</summary>
-    internal const double FilmPoisson = 0.45;
-
-    /// <summary>Standard acceleration of free fall, m/s².</summary>
-    internal const double FreeFall = 9.80665;
-
-    internal static readonly Formula FilmDensity = new("ρ", "925, low-density polyethylene", "kg/m³", new Citation("Materials Handbook, as cited by matmake.com", "LDPE, 912 to 925", Standing.Published));
-
-    internal static readonly Formula FilmStiffness = new("E", "2·10⁸, low-density polyethylene in short loads", "Pa", new Citation("material tables, designerdata.nl", "LDPE, 200 to 300 MPa", Standing.Published));
-
-    internal static readonly Formula FilmExpansion = new("α", "0.0002, low-density polyethylene", "1/K", new Citation("Materials Handbook, as cited by matmake.com", "LDPE, 1 to 2·10⁻⁴", Standing.Published));
 }

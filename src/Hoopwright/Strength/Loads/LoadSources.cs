@@ -31,9 +31,6 @@ internal static class LoadSources
     public static Citation SnowTables(string place) =>
         new("ASCE/SEI 7-16 snow tables as held by the open structural library xcfem/xc (github.com)", place, Standing.Published);
 
-    /// <summary>A membrane, or a cable, in equilibrium.</summary>
-    public static Citation Membrane { get; } = new("equilibrium of a cylindrical membrane", "", Standing.Derived);
-
     /// <summary>A model of ours, from mechanics, where no standard was read.</summary>
     public static Citation OwnModel { get; } = new("model of this program, not of a standard", "", Standing.Derived);
 }

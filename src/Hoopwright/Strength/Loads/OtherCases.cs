@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Hoopwright.Cover;
+using Hoopwright.Cover.Pull;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
@@ -10,6 +12,9 @@ namespace Hoopwright.Strength.Loads;
 /// <summary>Weight, crops, a person, temperature.</summary>
 internal static class OtherCases
 {
+    /// <summary>Code of the case of the coldest day.</summary>
+    internal const string Cold = "cold";
+
     internal static readonly Formula Weight = new("g", "ρ·t·9.80665", "Pa", Citation.Geometry);
 
     /// <summary>The frame and the film, apart, so that the bare frame can be taken alone.</summary>
@@ -24,7 +29,7 @@ internal static class OtherCases
             Kind = LoadKind.Dead,
             TwinCode = "dead-film",
             Surfaces = [new() { SurfaceGravity = site.Line.Zones((site.Line.LengthM, filmPa)) }],
-            Coefficients = [LoadSite.Value(LoadDefaults.FilmDensity, LoadDefaults.FilmKgM3, "film"), LoadSite.Value(Weight, filmPa, "all layers")],
+            Coefficients = [LoadSite.Value(FilmMaterial.Density, FilmMaterial.KgM3, "film"), LoadSite.Value(Weight, filmPa, "all layers")],
         };
     }
 
@@ -96,26 +101,33 @@ internal static class OtherCases
         }
     }
 
-    /// <summary>Cold, in which the film pulls on the end bows too, and heat.</summary>
+    /// <summary>
+    /// Cold, in which the film pulls on the end bows too, and heat. The pull is the one of the pull sheet for film pulled as planned:
+    /// on the coldest night, with nothing of it crept away, since cold may come the night after.
+    /// </summary>
     public static IEnumerable<LoadCase> Temperature(Tunnel tunnel, Answers answers)
     {
         LoadRules rules = tunnel.Plan.Loads;
-        var install = answers.Take("loads.installTemperature", LoadDefaults.Install, rules.InstallTemperature);
-        var coldest = answers.Take("loads.coldest", LoadDefaults.Coldest, rules.Coldest);
-        var hottest = answers.Take("loads.hottest", LoadDefaults.Hottest, rules.Hottest);
-        double pull = FilmOf.CoolingNPerM(tunnel, install.Kelvins - coldest.Kelvins);
+        var install = answers.Take("loads.installTemperature", CoverDefaults.Install, rules.InstallTemperature);
+        var coldest = answers.Take("loads.coldest", CoverDefaults.Coldest, rules.Coldest);
+        var hottest = answers.Take("loads.hottest", CoverDefaults.Hottest, rules.Hottest);
+        PullPlanner sheet = CoverPlanner.PullOf(tunnel, answers);
+        PullRow pulled = sheet.Planned;
         yield return new LoadCase
         {
-            Code = "cold",
+            Code = Cold,
             Words = "The coldest day",
             Kind = LoadKind.Temperature,
-            TwinCode = "cold",
+            TwinCode = Cold,
             Temperature = new(install, coldest),
-            FilmPull = new EndFilmPull(Length.Zero, ForcePerLength.FromNewtonsPerMetre(pull)),
+            FilmPull = new EndFilmPull(Length.Zero, pulled.ColdPull),
             Coefficients =
             [
-                LoadSite.Value(LoadDefaults.FilmStiffness, LoadDefaults.FilmYoungPa, "film"), LoadSite.Value(LoadDefaults.FilmExpansion, LoadDefaults.FilmPerK, "film"),
-                LoadSite.Value(FilmTension.Cooling, pull / FilmOf.ThicknessM(tunnel), "stress in the film; it creeps away within weeks, so no pull at all must hold too"),
+                LoadSite.Value(FilmMaterial.Stiffness, FilmMaterial.YoungPa, "film"), LoadSite.Value(FilmMaterial.Expansion, FilmMaterial.PerK, "film"),
+                LoadSite.Value(FilmWarmth.Balance, sheet.Coldest.Kelvins, "film on the coldest night, under a clear sky"),
+                LoadSite.Value(FilmSheet.Stiffening, FilmSheet.YoungPa(sheet.Coldest.Kelvins), "film so cold"),
+                LoadSite.Value(FilmSheet.Pull, pulled.ColdPull.NewtonsPerMetre, "pull of film put up as planned, before any of it creeps away: this is taken"),
+                LoadSite.Value(FilmSheet.Crept, pulled.ColdPullCrept.NewtonsPerMetre, "the least that is left where the cold comes slowly; the row must hold without any pull too"),
             ],
         };
         yield return new LoadCase { Code = "hot", Words = "The hottest day", Kind = LoadKind.Temperature, TwinCode = "hot", Temperature = new(install, hottest) };

@@ -1,3 +1,4 @@
+using Hoopwright.Cover.Pull;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Sources;
@@ -33,12 +34,13 @@ internal static class FastenerParts
     /// <summary>A line for the sides, one for the end bows, and one for the battens of each framed end.</summary>
     /// <param name="tunnel">The tunnel.</param>
     /// <param name="lift">The roof film lifted; null where nothing lifts it.</param>
+    /// <param name="cold">The roof film in the cold; null where that does not stretch it.</param>
     /// <param name="ends">Framed ends with the worst wind on each and their wood.</param>
     /// <param name="bows">The tube of the bows.</param>
     /// <param name="method">At which level the loads are.</param>
     /// <param name="answers">Collects what was taken.</param>
     internal static IEnumerable<PartStrength> Of(
-        Tunnel tunnel, FilmLift? lift, IEnumerable<(EndWall End, EndWood Wood, EndWind Wind)> ends, BowSteel bows, DesignMethod method, Answers answers)
+        Tunnel tunnel, FilmLift? lift, ColdFilm? cold, IEnumerable<(EndWall End, EndWood Wood, EndWind Wind)> ends, BowSteel bows, DesignMethod method, Answers answers)
     {
         Plans.Cover cover = tunnel.Plan.Cover;
         double screwsM = answers.Take("cover.channelScrewSpacing", FilmFasteners.ChannelScrewSpacing, cover.ChannelScrewSpacing).Metres;
@@ -50,13 +52,19 @@ internal static class FastenerParts
             answers.Take("cover.battenNailLength", FilmFasteners.BattenNailLength, cover.BattenNailLength).Metres,
             answers.Take("cover.tubeScrewDiameter", FilmFasteners.TubeScrewDiameter, cover.TubeScrewDiameter).Metres);
         answers.Take("strength.filmFasteners", Sheet, null);
+        bool sidesInChannel = answers.Take("cover.sidesInChannel", FilmFasteners.SidesInChannel, cover.SidesInChannel);
+        bool InChannel(SideWall side) => side.Kind != SideKind.Fixed || sidesInChannel;
+        double? onBowsM = tunnel.Ends.All(end => end.Closing == EndClosing.RoofSheet) ? null
+            : answers.Take("cover.endsOnBow", FilmFasteners.EndsOnBow, cover.EndsOnBow) ? screwsM : nailsM;
         if (lift is not null)
         {
-            bool sidesInChannel = answers.Take("cover.sidesInChannel", FilmFasteners.SidesInChannel, cover.SidesInChannel);
-            yield return tunnel.Sides.Select(side => Side(side, lift, sizes, side.Kind != SideKind.Fixed || sidesInChannel, screwsM, nailsM))
-                .MaxBy(part => part.AtWeakest?.Value ?? double.PositiveInfinity)!;
-            if (tunnel.Ends.Any(end => end.Closing != EndClosing.RoofSheet))
-                yield return EndBows(tunnel, lift, sizes.TubeScrewM, answers.Take("cover.endsOnBow", FilmFasteners.EndsOnBow, cover.EndsOnBow) ? screwsM : nailsM, bows, method);
+            yield return Worst(tunnel.Sides.Select(side => Side(side, lift, sizes, InChannel(side), screwsM, nailsM)));
+            if (onBowsM is { } spacingM) yield return EndBows(tunnel, lift, sizes.TubeScrewM, spacingM, bows, method);
+        }
+        if (cold is not null)
+        {
+            yield return Worst(tunnel.Sides.Select(side => SideInCold(side, cold, sizes, InChannel(side), screwsM, nailsM)));
+            if (onBowsM is { } spacingM) yield return EndBowsInCold(tunnel, cold, sizes.TubeScrewM, spacingM, bows, method);
         }
         foreach ((EndWall end, EndWood wood, EndWind wind) in ends)
             yield return Battens(tunnel, end, wood, wind, sizes, nailsM);
@@ -72,8 +80,7 @@ internal static class FastenerParts
             return OnWood(sizes, inChannel, species, isWet, ChannelScrews.PullN(pullNPerM, spacingM, fromFaceRad), ChannelScrews.SlideN(pullNPerM, spacingM, fromFaceRad));
         }
         FastenerCheck weak = Check(lift.GreatestPa, WoodSpecies.SprucePineFir, isWet: true), strong = Check(lift.MeanPa, WoodSpecies.SouthernPine, isWet: false);
-        string board = side.Kind == SideKind.Fixed ? "baseboard" : "hip board";
-        return Line("film-sides", $"{(inChannel ? "channel screws" : "batten nails")} along the sides, pulled by the roof film", $"{side.Name} {board}", weak, weak.Utilisation, strong.Utilisation, lift.Combination);
+        return Line("film-sides", $"{Named(inChannel)} along the sides, pulled by the roof film", $"{side.Name} {BoardOf(side)}", weak, weak.Utilisation, strong.Utilisation, lift.Combination);
     }
 
     // Between the end bow and the next the film bulges as a band of its own; the end bow's channel holds the edge of it.
@@ -82,27 +89,56 @@ internal static class FastenerParts
         double bayM = Math.Max((tunnel.Stations[1].Along - tunnel.Stations[0].Along).Metres, (tunnel.Stations[^1].Along - tunnel.Stations[^2].Along).Metres);
         ThinSteelScrew Check(double pressurePa)
         {
-            (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * FilmOf.ThicknessM(tunnel), pressurePa, bayM, spacingM);
-            var joint = new ThinSteelJoint
-            {
-                ScrewM = screwM,
-                HeadM = screwM * HeadShare,
-                HeadSideM = ChannelM,
-                HeadSideUltimatePa = ChannelUltimatePa,
-                PointSideM = tunnel.BowTube.Wall.Metres,
-                PointSideUltimatePa = bows.Grade.UltimatePa,
-            };
-            return ThinSteelScrew.Of(joint, method, pullN, slideN);
+            (double pullN, double slideN) = Band(FilmMaterial.YoungPa * RoofFilm.ThicknessM(tunnel), pressurePa, bayM, spacingM);
+            return OnTube(tunnel, screwM, bows, method, pullN, slideN);
         }
         ThinSteelScrew weak = Check(lift.GreatestPa);
         return Line("film-end-bows", "screws of the film on the end bows, pulled along the tunnel by the roof film", "end bows", weak, weak.Utilisation, Check(lift.MeanPa).Utilisation, lift.Combination);
     }
 
+    // Film that lies on the bow pulls in the face of the board: whole for a cold spell, what does not creep away for the winter.
+    private static PartStrength SideInCold(SideWall side, ColdFilm cold, Sizes sizes, bool inChannel, double screwsM, double nailsM)
+    {
+        double spacingM = inChannel ? screwsM : nailsM;
+        FastenerCheck Check(double pullNPerM, WoodSpecies species, bool isWet, LoadDuration duration) =>
+            OnWood(sizes, inChannel, species, isWet, 0, ChannelScrews.SlideN(pullNPerM, spacingM, 0), duration);
+        FastenerCheck weak = Check(cold.WholeNPerM, WoodSpecies.SprucePineFir, isWet: true, LoadDuration.SevenDays);
+        FastenerCheck strong = Check(cold.CreptNPerM, WoodSpecies.SouthernPine, isWet: false, LoadDuration.TwoMonths);
+        return Line("film-sides-cold", $"{Named(inChannel)} along the sides, pulled by the roof film in the cold", $"{side.Name} {BoardOf(side)}", weak, weak.Utilisation, strong.Utilisation, cold.Combination);
+    }
+
+    private static PartStrength EndBowsInCold(Tunnel tunnel, ColdFilm cold, double screwM, double spacingM, BowSteel bows, DesignMethod method)
+    {
+        ThinSteelScrew Check(double pullNPerM) => OnTube(tunnel, screwM, bows, method, 0, ChannelScrews.SlideN(pullNPerM, spacingM, 0));
+        ThinSteelScrew weak = Check(cold.WholeNPerM);
+        return Line("film-end-bows-cold", "screws of the film on the end bows, pulled along the tunnel by the roof film in the cold", "end bows", weak, weak.Utilisation, Check(cold.CreptNPerM).Utilisation, cold.Combination);
+    }
+
+    private static ThinSteelScrew OnTube(Tunnel tunnel, double screwM, BowSteel bows, DesignMethod method, double pullN, double slideN)
+    {
+        var joint = new ThinSteelJoint
+        {
+            ScrewM = screwM,
+            HeadM = screwM * HeadShare,
+            HeadSideM = ChannelM,
+            HeadSideUltimatePa = ChannelUltimatePa,
+            PointSideM = tunnel.BowTube.Wall.Metres,
+            PointSideUltimatePa = bows.Grade.UltimatePa,
+        };
+        return ThinSteelScrew.Of(joint, method, pullN, slideN);
+    }
+
+    private static PartStrength Worst(IEnumerable<PartStrength> parts) => parts.MaxBy(part => part.AtWeakest?.Value ?? double.PositiveInfinity)!;
+
+    private static string Named(bool inChannel) => inChannel ? "channel screws" : "batten nails";
+
+    private static string BoardOf(SideWall side) => side.Kind == SideKind.Fixed ? "baseboard" : "hip board";
+
     // The film of an end bulges between its uprights; battens on posts hold the edges of each band.
     private static PartStrength Battens(Tunnel tunnel, EndWall end, EndWood wood, EndWind wind, Sizes sizes, double nailsM)
     {
-        double layerM = FilmOf.ThicknessM(tunnel) / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
-        (double pullN, double slideN) = Band(LoadDefaults.FilmYoungPa * layerM, Math.Abs(wind.PressurePa), WidestM(tunnel, end), nailsM);
+        double layerM = RoofFilm.ThicknessM(tunnel) / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
+        (double pullN, double slideN) = Band(FilmMaterial.YoungPa * layerM, Math.Abs(wind.PressurePa), WidestM(tunnel, end), nailsM);
         FastenerCheck[] weak = [.. wood.Species.Select(species => OnWood(sizes, false, species, isWet: true, pullN, slideN))];
         double strong = wood.Species.Min(species => OnWood(sizes, false, species, isWet: false, pullN, slideN).Utilisation);
         FastenerCheck worst = weak.MaxBy(check => check.Utilisation)!;
@@ -118,14 +154,14 @@ internal static class FastenerParts
     }
 
     // A nail driven in dry wood that gets wet keeps a quarter of its hold: at the lower end that is taken.
-    private static FastenerCheck OnWood(Sizes sizes, bool inChannel, WoodSpecies species, bool isWet, double pullN, double slideN)
+    private static FastenerCheck OnWood(Sizes sizes, bool inChannel, WoodSpecies species, bool isWet, double pullN, double slideN, LoadDuration duration = LoadDuration.TenMinutes)
     {
         double gravity = WoodTable.SpecificGravity(species);
         Fastener fastener = inChannel ? sizes.Screw : sizes.Nail;
         double sideM = inChannel ? ChannelM : BattenM, intoM = Math.Max(0, (inChannel ? sizes.ScrewLengthM : sizes.NailLengthM) - sideM), woodPa = DowelBearing.WoodPa(gravity, fastener.DiameterM, 0);
         // Nothing is published for battens of plastic: a strip of the same wood stands in.
         YieldLimit limit = YieldLimit.Of(fastener, intoM, sideM, woodPa, inChannel ? DowelBearing.LightSteelPa : woodPa, 0);
-        return FastenerCheck.Of(fastener, gravity, intoM, limit, new JointConditions(LoadDuration.TenMinutes, isWet), pullN, slideN);
+        return FastenerCheck.Of(fastener, gravity, intoM, limit, new JointConditions(duration, isWet), pullN, slideN);
     }
 
     private static double WidestM(Tunnel tunnel, EndWall end)

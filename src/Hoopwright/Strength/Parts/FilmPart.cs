@@ -1,7 +1,7 @@
+using Hoopwright.Cover.Pull;
 using Hoopwright.Layout;
 using Hoopwright.Sources;
 using Hoopwright.Strength.Film;
-using Hoopwright.Strength.Loads;
 
 namespace Hoopwright.Strength.Parts;
 
@@ -11,12 +11,12 @@ namespace Hoopwright.Strength.Parts;
 /// </summary>
 internal static class FilmPart
 {
-    internal static readonly Formula FreeArc = new("T", "p·R; R of the arc as long as the film over the chord between its channels", "N/m", LoadSources.Membrane);
+    internal static readonly Formula FreeArc = new("T", "p·R; R of the arc as long as the film over the chord between its channels", "N/m", FilmMaterial.Membrane);
 
     /// <summary>The line of the film.</summary>
     internal static PartStrength Of(Tunnel tunnel, FilmLift lift)
     {
-        double thicknessM = FilmOf.ThicknessM(tunnel), layerM = thicknessM / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
+        double thicknessM = RoofFilm.ThicknessM(tunnel), layerM = thicknessM / (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
         FilmCheck weak = FilmCheck.Of(FilmTension.HoopNPerM(lift.GreatestPa, lift.RadiusM), layerM, FilmStrength.Yield, FreeArc);
         double strong = FilmTension.HoopNPerM(lift.MeanPa, lift.RadiusM) / thicknessM / FilmStrength.ThreeLayer.MostPa;
         return new PartStrength

@@ -50,12 +50,14 @@ internal static class TunnelParts
                select (end, wood, wind),
         ];
         FilmLift? lift = FilmLift.Of(tunnel, loads, combinations);
+        var cold = ColdFilm.Of(loads, combinations);
         return
         [
             .. GroundPostParts.Of(tunnel, ground, feet, study.FootLoads(softest: true), study.Cases.GroundMethod, posts),
             .. ends.SelectMany(each => EndPostParts.Of(tunnel, each.End, each.Wood, ground, each.Wind).Concat(EndBoardParts.Of(tunnel, each.End, each.Wood, each.Wind))),
             .. lift is null ? [] : new[] { FilmPart.Of(tunnel, lift) },
-            .. FastenerParts.Of(tunnel, lift, ends, study.Steel, study.Cases.GroundMethod, answers),
+            .. cold is null ? [] : new[] { cold.Part(tunnel) },
+            .. FastenerParts.Of(tunnel, lift, cold, ends, study.Steel, study.Cases.GroundMethod, answers),
         ];
     }
 

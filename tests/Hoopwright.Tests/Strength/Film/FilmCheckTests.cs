@@ -1,5 +1,5 @@
+using Hoopwright.Cover.Pull;
 using Hoopwright.Strength.Film;
-using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Strength.Film;

@@ -1,3 +1,4 @@
+using Hoopwright.Cover.Pull;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -118,7 +119,7 @@ public sealed class TunnelPartsTests
         // A half circle of radius 3, and an arc of 2 rad on it.
         Assert.Equal(3, FilmLift.ArcRadiusM(3 * Math.PI, 6), 1e-9);
         Assert.Equal(3, FilmLift.ArcRadiusM(6, 6 * Math.Sin(1)), 1e-9);
-        PartStrength film = Report.Parts.Single(part => part.Kind == PartKind.Film);
+        PartStrength film = Report.Parts.Single(part => part.Code == "film");
         var check = (FilmCheck)film.Checks.Single();
         Assert.Equal(check.StressPa / FilmStrength.Yield.LeastPa, film.AtWeakest!.Value.Value, 1e-12);
         Assert.True(film.AtStrongest!.Value.Value < film.AtWeakest.Value.Value);

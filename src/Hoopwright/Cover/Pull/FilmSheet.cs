@@ -1,8 +1,7 @@
 using Hoopwright.Frames;
 using Hoopwright.Sources;
-using Hoopwright.Strength.Loads;
 
-namespace Hoopwright.Strength.Film;
+namespace Hoopwright.Cover.Pull;
 
 /// <summary>
 /// A film that is held along its edges, by temperature: how stiff it is, how it pulls when it is held shorter than it wants to
@@ -22,22 +21,24 @@ internal static class FilmSheet
 
     internal static readonly Formula Held = new("ε", "ε₀ + (α - α_frame)·(T_pulled - T)", "", Register.Mechanics.At("thermal strain of what is held", Standing.Derived));
 
-    internal static readonly Formula Pull = new("T", "E·t·ε/(1 - ν), held both ways; none when slack", "N/m", LoadSources.Membrane);
+    internal static readonly Formula Pull = new("T", "E·t·ε/(1 - ν), held both ways; none when slack", "N/m", FilmMaterial.Membrane);
 
-    internal static readonly Formula Slack = new("f", "s·√(3·|ε|/8)", "m", LoadSources.Membrane);
+    internal static readonly Formula Crept = new("T", "a third of it: what is left of E after weeks", "N/m", FilmStrength.LastingYoungPart.Source);
+
+    internal static readonly Formula Slack = new("f", "s·√(3·|ε|/8)", "m", FilmMaterial.Membrane);
 
     /// <summary>How much more than the steel below it film lengthens, 1/K.</summary>
-    internal static double PerK => LoadDefaults.FilmPerK - FrameMaterial.Steel.ExpansionPerK;
+    internal static double PerK => FilmMaterial.PerK - FrameMaterial.Steel.ExpansionPerK;
 
     /// <summary>E in a short load, Pa.</summary>
-    internal static double YoungPa(double filmK) => LoadDefaults.FilmYoungPa * Math.Exp(-StiffeningPerK * (filmK - MeasuredAtK));
+    internal static double YoungPa(double filmK) => FilmMaterial.YoungPa * Math.Exp(-StiffeningPerK * (filmK - MeasuredAtK));
 
     /// <summary>Strain at one temperature of film that had another when it was fastened.</summary>
     internal static double StrainAt(double filmK, double pulledStrain, double pulledAtK) => pulledStrain + (PerK * (pulledAtK - filmK));
 
     /// <summary>Pull of film held both ways, N for each metre across it; 0 when it is slack.</summary>
     internal static double PullNPerM(double strain, double filmK, double thicknessM) =>
-        Math.Max(0, strain) * YoungPa(filmK) * thicknessM / (1 - LoadDefaults.FilmPoisson);
+        Math.Max(0, strain) * YoungPa(filmK) * thicknessM / (1 - FilmMaterial.Poisson);
 
     /// <summary>
     /// How far film hangs at the middle between two bows by its own weight: the sag f at which w·s²/(8·f) is the pull of film that
@@ -49,7 +50,7 @@ internal static class FilmSheet
     /// <param name="baySpanM">s, m.</param>
     internal static double SagM(double strain, double filmK, double thicknessM, double baySpanM)
     {
-        double weightPa = thicknessM * LoadDefaults.FilmKgM3 * LoadDefaults.FreeFall, stiffness = YoungPa(filmK) * thicknessM;
+        double weightPa = thicknessM * FilmMaterial.KgM3 * FrameWeights.GravityMps2, stiffness = YoungPa(filmK) * thicknessM;
         return Root(sagM => (8 * sagM * Math.Max(0, stiffness * (strain + FilmTension.SaggingStrain(baySpanM, sagM)))) - (weightPa * baySpanM * baySpanM), baySpanM);
     }
 

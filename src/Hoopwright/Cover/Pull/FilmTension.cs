@@ -1,17 +1,15 @@
 using Hoopwright.Sources;
 
-namespace Hoopwright.Strength.Loads;
+namespace Hoopwright.Cover.Pull;
 
 /// <summary>Pull in film, N for a metre across the pull.</summary>
 internal static class FilmTension
 {
-    internal static readonly Formula Hoop = new("T", "p·R", "N/m", LoadSources.Membrane);
+    internal static readonly Formula Hoop = new("T", "p·R", "N/m", FilmMaterial.Membrane);
 
-    internal static readonly Formula Sagging = new("T", "p·s²/(8·f)", "N/m", LoadSources.Membrane);
+    internal static readonly Formula Sagging = new("T", "p·s²/(8·f)", "N/m", FilmMaterial.Membrane);
 
-    internal static readonly Formula Elastic = new("T", "(E·t·p²·s²/24)^(1/3), film laid slack between bows s apart", "N/m", LoadSources.Membrane);
-
-    internal static readonly Formula Cooling = new("σ", "E·α·ΔT/(1 - ν)", "Pa", LoadSources.Membrane);
+    internal static readonly Formula Elastic = new("T", "(E·t·p²·s²/24)^(1/3), film laid slack between bows s apart", "N/m", FilmMaterial.Membrane);
 
     /// <summary>Film bent over an arch of radius R by a pressure: T = p·R.</summary>
     internal static double HoopNPerM(double pressurePa, double radiusM) => pressurePa * radiusM;
@@ -42,11 +40,4 @@ internal static class FilmTension
         }
         return t;
     }
-
-    /// <summary>Stress in film that is held both ways and cools, Pa.</summary>
-    /// <param name="youngPa">E, Pa.</param>
-    /// <param name="expansionPerK">α, 1/K.</param>
-    /// <param name="cooledK">ΔT, K.</param>
-    /// <param name="poisson">ν; 0 for film held one way only.</param>
-    internal static double CoolingPa(double youngPa, double expansionPerK, double cooledK, double poisson) => youngPa * expansionPerK * cooledK / (1 - poisson);
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Sources;
 
-namespace Hoopwright.Strength.Film;
+namespace Hoopwright.Cover.Pull;
 
 /// <summary>What is known of the strength of a film.</summary>
 /// <param name="Name">What was tested or listed.</param>
