@@ -8,7 +8,7 @@ namespace Hoopwright.Tests.Strength;
 public sealed class VerdictSentenceTests
 {
     // A hut under next to nothing on rock, held upright at the ground: the weaker end of what is known keeps every limit as well.
-    private const string Hut = """ "ground": { "postConcrete": "all", "postEmbedment": "4 ft", "holeDepth": "4 ft", "holeDiameter": "14 in", "legBase": "fixed" }, "cover": { "thickness": "0.2 mm", "battenSpacing": "3 in", "channelScrewSpacing": "4 in" }, "ends": { "front": { "postSpacing": "3 ft" } } """;
+    private const string Hut = """ "ground": { "postConcrete": "all", "postEmbedment": "4 ft", "holeDepth": "4 ft", "holeDiameter": "14 in", "legBase": "fixed" }, "cover": { "thickness": "0.2 mm", "battenSpacing": "3 in", "sidesInChannel": true, "channelScrewSpacing": "6 in" }, "ends": { "front": { "postSpacing": "3 ft" } } """;
 
     [Theory]
     [InlineData("stands", StrengthVerdict.Stands, "The tunnel stands the entered loads on these assumptions: ", "5 psf", "15 mph")]
