@@ -28,7 +28,7 @@ public sealed record BuildStep
     public required ImmutableArray<StepTask> Tasks { get; init; }
 
     /// <summary>Work for the crew of the plan: the sum over <see cref="Tasks"/>, at its skill.</summary>
-    public required WorkSpan Work { get; init; }
+    public WorkSpan Work { get; init; } = WorkSpan.None;
 
     /// <summary>Fewer people than this cannot do it.</summary>
     public required int LeastPeople { get; init; }

@@ -6,9 +6,12 @@ namespace Hoopwright.BuildSteps;
 /// <param name="Most">When much goes wrong, bad weather apart.</param>
 public sealed record WorkSpan(TimeSpan Least, TimeSpan Likely, TimeSpan Most)
 {
+    /// <summary>No work.</summary>
+    internal static WorkSpan None { get; } = new(TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero);
+
     /// <summary>Work of several kinds together.</summary>
     internal static WorkSpan Sum(IEnumerable<WorkSpan> spans) =>
-        spans.Aggregate(new WorkSpan(TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero), (sum, each) => new(sum.Least + each.Least, sum.Likely + each.Likely, sum.Most + each.Most));
+        spans.Aggregate(None, (sum, each) => new(sum.Least + each.Least, sum.Likely + each.Likely, sum.Most + each.Most));
 
     /// <summary>The same in whole minutes, so that the last bit of a product decides nothing.</summary>
     internal static WorkSpan OfMinutes(double least, double likely, double most) => new(Whole(least), Whole(likely), Whole(most));

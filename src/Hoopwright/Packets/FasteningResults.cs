@@ -66,14 +66,7 @@ internal static class FasteningResults
             json.Names("cautions", step.Cautions.Select(caution => caution.Id));
             json.Names("runs", step.RunIds);
             json.Names("pieces", step.PieceIds);
-            json.List("materials", step.Materials, line =>
-            {
-                json.Text("line", line.Id);
-                json.Text("item", line.Item);
-                json.Text("size", line.Size);
-                json.Text("unit", TunnelResults.Word(line.Unit));
-                json.Number("quantity", decimal.Round(line.Quantity, 6));
-            });
+            json.List("materials", step.Materials, line => StepResults.Material(json, line));
             json.Text("source", step.Source.ToString());
         });
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
@@ -35,6 +36,16 @@ public sealed record PlannedTunnel
     public FasteningPlan? Fastening => LazyFastening?.Value;
 
     internal Lazy<FasteningPlan>? LazyFastening { get; init; }
+
+    /// <summary>The whole build as steps; worked out when it is first asked for.</summary>
+    public BuildPlan? Steps => LazySteps?.Value;
+
+    internal Lazy<BuildPlan>? LazySteps { get; init; }
+
+    /// <summary>The steps of putting new film on later; worked out when it is first asked for.</summary>
+    public BuildPlan? RecoverSteps => LazyRecover?.Value;
+
+    internal Lazy<BuildPlan>? LazyRecover { get; init; }
 
     /// <summary>Rolls of film and their cuts.</summary>
     public FilmCutPlan? Film { get; init; }

@@ -163,6 +163,9 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
+    /// <summary>How long people work, in hours.</summary>
+    public void Hours(string name, TimeSpan value) => Value(name + "H", value.TotalHours, 4);
+
     /// <summary>A share of strength or a factor; six decimals, since what solvers iterate to is not the same further down everywhere.</summary>
     public void Ratio(string name, Ratio value) => Value(name, value.Value, 6);
 

@@ -39,6 +39,7 @@ public static class ResultsJson
         json.WithWholeLists();
         if (planned.Orders is { } orders && Haul.Of(planned) is { } haul) json.Group("orders", () => OrderResults.Orders(json, orders, haul));
         if (!brief && planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
+        if (!brief && planned is { Steps: { } steps, RecoverSteps: { } recover }) json.Group("steps", () => StepResults.Steps(json, steps, recover));
         json.List("rules", brief ? planned.Rules.Where(rule => !rule.Given) : planned.Rules, rule => Rule(json, rule));
         json.List("assumptions", planned.Assumptions, each => Found(json, each));
         json.List("diagnostics", planned.Diagnostics.Where(each => each.Severity != Severity.Assumption), each => Found(json, each));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
@@ -84,8 +85,10 @@ public static class TunnelWorks
         CoverDayNeeds day = CoverDayNeeds.Of(tunnel, cover.Plan, answers);
         // Everything it asks was asked before.
         var fastening = new Lazy<FasteningPlan>(() => FasteningPlanner.Plan(tunnel, cover.Plan, day));
+        var steps = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value));
+        var recover = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value, BuildJob.Recover));
         return (
-            planned with { LazyFastening = fastening, Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
+            planned with { LazyFastening = fastening, LazySteps = steps, LazyRecover = recover, Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
             [.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
     }
 

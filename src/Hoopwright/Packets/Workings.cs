@@ -110,6 +110,7 @@ public static class Workings
         .. OrderWorkings.All,
         .. PullWorkings.All,
         .. FasteningWorkings.All,
+        .. StepWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

@@ -7,12 +7,12 @@ using Hoopwright.Sources;
 namespace Hoopwright.Takeoff;
 
 /// <summary>Gathers parts of quantities; parts of the same stage, item and size make one line.</summary>
-internal sealed class TakeoffDraft
+internal class TakeoffDraft
 {
     private readonly Dictionary<(BuildStage Stage, string Item, string Size), Gathered> lines = [];
 
     /// <summary>Adds so many, or so much.</summary>
-    public void Add(BuildStage stage, MaterialUnit unit, string item, string size, decimal quantity, string rule, Citation source,
+    public virtual void Add(BuildStage stage, MaterialUnit unit, string item, string size, decimal quantity, string rule, Citation source,
         IEnumerable<string> trace, params ReadOnlySpan<string> rulePaths)
     {
         if (quantity <= 0) return;
@@ -30,7 +30,7 @@ internal sealed class TakeoffDraft
         Add(stage, MaterialUnit.Each, item, size, rule.Value * times, rule.Says, rule.Source, trace, rule.Path);
 
     /// <summary>Adds lengths to cut.</summary>
-    public void Cut(BuildStage stage, string item, string size, MemberSection? section, PieceNeed piece, ImmutableArray<Length> stock, string rule, Citation source)
+    public virtual void Cut(BuildStage stage, string item, string size, MemberSection? section, PieceNeed piece, ImmutableArray<Length> stock, string rule, Citation source)
     {
         Gathered line = Line(stage, MaterialUnit.CutLengths, item, size);
         line.Section ??= section;

@@ -14,6 +14,14 @@ public static class TakeoffPlanner
     public static TakeoffList Plan(Tunnel tunnel, CoverPlan cover, Answers answers)
     {
         var draft = new TakeoffDraft();
+        Frame(draft, tunnel, answers);
+        CoverTakeoff.Add(draft, tunnel, cover, answers);
+        return draft.List();
+    }
+
+    /// <summary>Counts all but the film and what holds it.</summary>
+    internal static void Frame(TakeoffDraft draft, Tunnel tunnel, Answers answers)
+    {
         var fasteners = new FastenerAnswers(tunnel.Plan, answers);
         SiteTakeoff.Add(draft, tunnel);
         MemberTakeoff.Add(draft, tunnel, fasteners);
@@ -22,7 +30,5 @@ public static class TakeoffPlanner
         EndTakeoff.Add(draft, tunnel, fasteners);
         DoorTakeoff.Add(draft, tunnel, fasteners);
         SideTakeoff.Add(draft, tunnel, fasteners);
-        CoverTakeoff.Add(draft, tunnel, cover, answers);
-        return draft.List();
     }
 }
