@@ -4,7 +4,6 @@ using Hoopwright.BuildSteps;
 using Hoopwright.CoverSteps;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
-using Hoopwright.Takeoff;
 using Hoopwright.Testing;
 using Hoopwright.Testing.Generators;
 
