@@ -17,5 +17,5 @@ public sealed class CoverSheet(PlannedTunnel planned, Tunnel tunnel, CrewWords w
     public string Said(Phrase phrase) => make.Phrased(phrase);
 
     /// <summary>What a step uses up.</summary>
-    public string Uses(FasteningStep step) => make.Uses(step);
+    public string Uses(FasteningStep step) => make.Uses(step.Materials);
 }

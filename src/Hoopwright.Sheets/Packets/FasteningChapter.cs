@@ -31,7 +31,7 @@ internal static class FasteningChapter
             [
                 .. step.Does.Select(make.Phrased),
                 .. step.Good.Select(good => words.Fill("Good when: {0}", make.Phrased(good))),
-                words.Fill("People at once: {0}.", step.People.ToString(CultureInfo.InvariantCulture)) + (step.Materials.IsEmpty ? "" : " " + words.Fill("Uses: {0}.", make.Uses(step))),
+                words.Fill("People at once: {0}.", step.People.ToString(CultureInfo.InvariantCulture)) + (step.Materials.IsEmpty ? "" : " " + words.Fill("Uses: {0}.", make.Uses(step.Materials))),
                 .. again.IsEmpty ? (ImmutableArray<string>)[] : [words.Fill("Mind again: {0}.", string.Join(", ", again))],
             ]);
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
@@ -163,15 +164,46 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     public Table Steps(FasteningPlan plan) => new("covering-steps", Say("Step by step"),
         [new(Say("No."), 0.7, TextAlign.End), new(Say("Step"), 2.4), new(Say("What to do"), 6), new(Say("People"), 0.9, TextAlign.End), new(Say("Uses"), 3.2), new(Say("Good when"), 2.6), new(Say("Mind"), 1.6)],
         [
-            .. plan.Steps.Select((step, index) => TableRow.Of(Number(index + 1), Phrased(step.Title), string.Join(' ', step.Does.Select(Phrased)), Number(step.People), Uses(step),
+            .. plan.Steps.Select((step, index) => TableRow.Of(Number(index + 1), Phrased(step.Title), string.Join(' ', step.Does.Select(Phrased)), Number(step.People), Uses(step.Materials),
                 string.Join(' ', step.Good.Select(Phrased)), string.Join(", ", step.Cautions.Select(caution => Say(caution.Id))))),
         ]);
 
     /// <summary>What a step uses up, item by item.</summary>
-    public string Uses(FasteningStep step) => string.Join("; ", step.Materials.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? words.Fill("{0} pieces", Amount(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", Amount(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
 
     /// <summary>A sentence in the language of the sheets; names in it too.</summary>
     public string Phrased(Phrase phrase) => words.Fill(phrase.Pattern, [.. phrase.Values.Select(Say)]);
+
+    /// <summary>The steps of a job on one sheet, as for a file.</summary>
+    public Table BuildSteps(BuildPlan plan, string name) => new(name, Say("All steps"),
+        [new(Say("No."), 0.7, TextAlign.End), new(Say("Step"), 3), new(Say("After"), 4), new(Say("Work for one person"), 1.8), new(Say("People"), 1), new(Say("Weather"), 2.4), new(Say("Signed, day"), 2)],
+        [
+            .. plan.Steps.Select((step, index) => TableRow.Of(Number(index + 1), Phrased(step.Title), string.Join("; ", step.After.Select(wait => WaitOf(plan, wait))),
+                words.Fill("{0}, {1} to {2}", StepCards.Hours(step.Work.Likely), StepCards.Hours(step.Work.Least), StepCards.Hours(step.Work.Most)), PeopleOf(step),
+                string.Join(", ", StepCards.Weather(step.Weather, planned.Units).Select(Phrased)), step.Hold is null ? "" : "☐")),
+        ]);
+
+    /// <summary>The most of each tool that a step takes, and for which steps.</summary>
+    public Table Tools(BuildPlan plan) => new("tools", Say("Tools for the whole job"),
+        [new(Say("Tool"), 3), new(Say("At once"), 1, TextAlign.End), new(Say("For steps"), 6)],
+        [
+            .. plan.Steps.SelectMany((step, index) => step.Tools.Select(tool => (tool, index))).GroupBy(each => each.tool.Name).Select(group => (Name: Say(group.Key), Most: group.Max(each => each.tool.Count), Steps: group.Select(each => Number(each.index + 1))))
+                .OrderBy(each => each.Name, StringComparer.Ordinal).Select(each => TableRow.Of(each.Name, Number(each.Most), string.Join(", ", each.Steps))),
+        ]);
+
+    /// <summary>How many people a step takes: at least and at best.</summary>
+    public static string PeopleOf(BuildStep step) => step.LeastPeople == step.BestPeople ? Number(step.BestPeople) : $"{Number(step.LeastPeople)}–{Number(step.BestPeople)}";
+
+    /// <summary>What a step waits for, by its number, and how long.</summary>
+    public string WaitOf(BuildPlan plan, StepWait wait)
+    {
+        int number = plan.Steps.Select((step, index) => (step.Id, index)).First(each => each.Id == wait.StepId).index;
+        string named = $"{Number(number + 1)} {Phrased(plan.Steps[number].Title)}";
+        return wait.Wait > TimeSpan.Zero ? words.Fill("{0} and {1} h more", named, Number((int)wait.Wait.TotalHours)) : named;
+    }
+
+    /// <summary>A tool, and how many where it is more than one.</summary>
+    public string ToolOf(Tool tool) => tool.Count == 1 ? Say(tool.Name) : $"{Number(tool.Count)} × {Say(tool.Name)}";
 
     public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",
         [new("Stage", 1.2), new("Item", 2.6), new("Size", 2.6), new("Needed", 1.6, TextAlign.End), new("Unit", 1.2), new("Rule", 5)],

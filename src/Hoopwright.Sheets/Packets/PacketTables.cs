@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
@@ -35,9 +36,12 @@ internal sealed class PacketTables
         FilmMarks = make.FilmMarks();
         Fastening = make.Fastening(cover);
         Pull = make.Pull(cover.Pull);
-        FasteningPlan fastening = planned.Fastening ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
+        (FasteningPlan fastening, BuildPlan build, BuildPlan recover) = planned is { Fastening: { } fastened, Steps: { } built, RecoverSteps: { } recovered }
+            ? (fastened, built, recovered)
+            : throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
         Covering = [make.CrewRules(fastening), make.InWind(fastening)];
         Steps = make.Steps(fastening);
+        (BuildSteps, RecoverSteps, Tools) = (make.BuildSteps(build, "steps"), make.BuildSteps(recover, "recover-steps"), make.Tools(build));
         Takeoff = make.Takeoff(takeoff);
         Orders = [.. orders.Lines.Select(line => line.Supplier).Distinct().Order().Select(supplier => make.Orders(orders, supplier))];
         Stages = PacketTableMaker.Stages(orders);
@@ -85,6 +89,15 @@ internal sealed class PacketTables
     /// <summary>How the film is put on.</summary>
     public Table Steps { get; }
 
+    /// <summary>The whole build as steps.</summary>
+    public Table BuildSteps { get; }
+
+    /// <summary>New film on a tunnel that stands, as steps.</summary>
+    public Table RecoverSteps { get; }
+
+    /// <summary>Tools for the whole build.</summary>
+    public Table Tools { get; }
+
     /// <summary>What is needed and why.</summary>
     public Table Takeoff { get; }
 
@@ -108,5 +121,5 @@ internal sealed class PacketTables
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, .. Covering, Steps, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
+        [BuildSteps, RecoverSteps, Tools, SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, .. Covering, Steps, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
 }

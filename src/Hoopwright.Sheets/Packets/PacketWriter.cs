@@ -37,7 +37,7 @@ public static class PacketWriter
         ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, Sheet(planned, paper, date));
         ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
         PacketTables? tables = null;
-        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [];
+        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [];
         sideBySide(
             () => figures = Figures(planned, paper, date, sideBySide),
             () =>
@@ -49,8 +49,9 @@ public static class PacketWriter
         sideBySide(
             () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, book => WeatherChapter.Set(book, weather, weatherTables, charts)), Details(planned, date))])],
             () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
+            () => cards = [StepCards.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [StepCards.Write(planned, paper, date, crew)]],
             () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
-        return [.. pdf, .. crewPdf, .. drawings, .. sheets, .. texts];
+        return [.. pdf, .. crewPdf, .. cards, .. drawings, .. sheets, .. texts];
     }
 
     /// <summary>The pages of the PDF alone.</summary>
@@ -98,6 +99,7 @@ public static class PacketWriter
             .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
         ]);
         Summary(book, planned, tunnel, orders);
+        book.Chapter("Steps").Paragraph(StepsNote).Table(tables.BuildSteps).Table(tables.Tools);
         book.Chapter("Set-out and frame").Caution(PacketCautions.Digging);
         book.Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
@@ -130,6 +132,9 @@ public static class PacketWriter
             foreach (TunnelFigure figure in figures.Where(figure => figure.Chapter == chapter)) book.Figure(figure.Drawing);
         }
     }
+
+    private const string StepsNote =
+        "Work is what one person would take: likely, and between least and most. No source splits the work of a tunnel by task; the times are from memory, set against the published hours for 30 by 96 ft. Each step has a card of its own in cards.pdf.";
 
     private static string PullNote(PullPlan pull, UnitSystem units) =>
         $"Snug is smooth without force, laid flat by hand. Measure the film, not the air, where it lies in the sun; film between {TapeText.Of(pull.Coldest, units)} and {TapeText.Of(pull.Hottest, units)} is what the year was taken to bring. "

@@ -9,7 +9,7 @@ namespace Hoopwright.Sheets.Pages;
 /// <content>Contents, footers and the finished pages.</content>
 public sealed partial class PacketBook
 {
-    private const double ContentsLeadMm = LeadMm + 0.6;
+    private double ContentsLeadMm => LeadMm + 0.6;
 
     /// <summary>The finished pages. Contents that do not fit on the cover go on over pages after it.</summary>
     public ImmutableArray<PdfSheet> Pages()
@@ -23,7 +23,7 @@ public sealed partial class PacketBook
             Pen foot = new("footer", sheet.Marks);
             double baseMm = sheet.HighMm - 7;
             foot.Text(new SheetPoint(10, baseMm), Shortened(running, 70));
-            foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), words.Say("Do not scale from a screen; check the scale bar"), TextAlign.Middle);
+            if (!paper.IsCard) foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), words.Say("Do not scale from a screen; check the scale bar"), TextAlign.Middle);
             foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), words.Say(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {all.Count}")), TextAlign.End);
             Drawing page = new()
             {

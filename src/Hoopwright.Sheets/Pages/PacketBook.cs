@@ -12,7 +12,7 @@ namespace Hoopwright.Sheets.Pages;
 /// </summary>
 public sealed partial class PacketBook
 {
-    private const double MarginMm = 18, BodyEmMm = 3.9, LeadMm = 5.2, SmallEmMm = 3.5, SmallLeadMm = 4.6, HeadEmMm = 5.6, TitleEmMm = 10, HeadingLeadMm = 8, HeadingGapMm = 3;
+    private const double SmallEmMm = 3.5, SmallLeadMm = 4.6, TitleEmMm = 10;
     private const string Layer = "page";
 
     private readonly Paper paper;
@@ -33,7 +33,20 @@ public sealed partial class PacketBook
         this.words = words ?? CrewWords.English;
     }
 
-    private double FloorMm => paper.LongMm - MarginMm - 8;
+    private double MarginMm => paper.MarginMm;
+
+    private double FloorMm => paper.LongMm - (paper.IsCard ? 13 : MarginMm + 8);
+
+    // A card is read at arm's length and must hold a step.
+    private double BodyEmMm => paper.IsCard ? 3.5 : 3.9;
+
+    private double LeadMm => paper.IsCard ? 4.4 : 5.2;
+
+    private double HeadEmMm => paper.IsCard ? 4.4 : 5.6;
+
+    private double HeadingLeadMm => paper.IsCard ? 6 : 8;
+
+    private double HeadingGapMm => paper.IsCard ? 1.6 : 3;
 
     private double TextWidthMm => paper.ShortMm - (2 * MarginMm);
 
@@ -59,7 +72,8 @@ public sealed partial class PacketBook
         NewPage();
         entries.Add((title, sheets.Count, true));
         Current.Bookmark = title;
-        Line(title, 7.4, 11, LetterWeight.Bold);
+        (double emMm, double leadMm) = paper.IsCard ? (5.8, 8) : (7.4, 11);
+        foreach (string line in TextSetter.Lines(title, TextWidthMm, emMm, LetterWeight.Bold)) Line(line, emMm, leadMm, LetterWeight.Bold);
         return this;
     }
 
@@ -107,14 +121,33 @@ public sealed partial class PacketBook
     public PacketBook Caution(string title, string text)
     {
         ImmutableArray<string> lines = TextSetter.Lines(text, TextWidthMm - 10, BodyEmMm, LetterWeight.Regular);
-        double heightMm = (lines.Length * LeadMm) + LeadMm + 5;
+        double heightMm = (lines.Length * LeadMm) + LeadMm + (paper.IsCard ? 4 : 5);
         Need(heightMm + 2);
         SheetBox frame = new(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm);
         Pen().Path(SheetPath.Rectangle(frame), LineRole.Dimension).Fill(SheetPath.Rectangle(frame with { RightMm = frame.LeftMm + 1.8 }), Ink.Brick);
         topMm += 2.5;
         Line(title, BodyEmMm, LeadMm, LetterWeight.Bold, 6);
         foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Regular, 6);
-        topMm = frame.BottomMm + 3.5;
+        topMm = frame.BottomMm + (paper.IsCard ? 2 : 3.5);
+        return this;
+    }
+
+    /// <summary>A line to be signed, with a box to tick.</summary>
+    /// <param name="what">What is signed for.</param>
+    /// <param name="by">The word before the name.</param>
+    public PacketBook Signature(string what, string by)
+    {
+        ImmutableArray<string> lines = TextSetter.Lines(what, TextWidthMm - 12, BodyEmMm, LetterWeight.Bold);
+        double heightMm = (lines.Length * LeadMm) + 14;
+        Need(heightMm + 3);
+        SheetBox frame = new(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm);
+        Pen().Path(SheetPath.Rectangle(frame), LineRole.Outline).Path(SheetPath.Rectangle(new SheetBox(MarginMm + 3, topMm + 3, MarginMm + 7, topMm + 7)), LineRole.Outline);
+        topMm += 2;
+        foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Bold, 10);
+        double lineMm = frame.BottomMm - 4;
+        Write(by, new SheetPoint(MarginMm + 3, lineMm - 1), SmallEmMm, LetterWeight.Regular, TextAlign.Start);
+        Pen().Line(new SheetPoint(MarginMm + 3 + Typeface.Of(LetterWeight.Regular).WidthMm(by, SmallEmMm) + 2, lineMm), new SheetPoint(frame.RightMm - 3, lineMm), LineRole.Dimension);
+        topMm = frame.BottomMm + 3;
         return this;
     }
 

@@ -18,6 +18,20 @@ public sealed record Paper(string Name, double ShortMm, double LongMm)
     /// <summary>A4 (ISO 216).</summary>
     public static Paper A4 { get; } = new("A4", 210, 297);
 
+    /// <summary>Half of Letter, 5-1/2 by 8-1/2 in, for cards.</summary>
+    public static Paper HalfLetter { get; } = new("half Letter", 139.7, 215.9);
+
+    /// <summary>A5 (ISO 216), for cards.</summary>
+    public static Paper A5 { get; } = new("A5", 148, 210);
+
+    /// <summary>The paper of cards: half of this one.</summary>
+    public Paper Half => this == A4 ? A5 : HalfLetter;
+
+    // Narrower paper than any printer's full sheet is a card.
+    internal bool IsCard => ShortMm < 160;
+
+    internal double MarginMm => IsCard ? 11 : 18;
+
     /// <summary>Width and height of a drawing that fills a page of this paper, mm.</summary>
     /// <param name="landscape">True when the longer side lies across.</param>
     public (double WidthMm, double HeightMm) DrawingSize(bool landscape) => landscape

@@ -156,7 +156,7 @@ internal sealed partial class BuildWriter
                     DoorKind.Side or DoorKind.Double => Phrase.Of("Hang {0} with {1} hinges on wedges of {2}, then fit the latch.", door.Id, Text(door.Leaves.Sum(leaf => leaf.Hinges)), Tape(LayoutDefaults.LeafGap.Value)),
                     DoorKind.Sliding or DoorKind.Overhead => Phrase.Of("Screw the track of {0} level, hang the leaf on its rollers, then fit the latch.", door.Id),
                 }),
-                .. end.Doors.Where(door => door.Leaves.IsEmpty).Select(door => Phrase.Of("Put {0} in as its maker says; its springs are under tension and are his business.", door.Id)),
+                .. end.Doors.Where(door => door.Leaves.IsEmpty).Select(door => Phrase.Of("Put {0} in as its maker says; its springs are under tension: leave them to whoever sells it.", door.Id)),
             ]),
             Good =
             [

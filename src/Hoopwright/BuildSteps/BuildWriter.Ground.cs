@@ -161,7 +161,7 @@ internal sealed partial class BuildWriter
             Materials = used,
             Drawings = [drawing],
             Parts = Says(
-                Phrase.Of("Mix {0} bags of {1} with as much water as the bag says and no more; {2} holes take about {3} each.", Text(bags), TapeText.Of(bag, tunnel.Units), Text(holes.Length), Text(Math.Ceiling((decimal)bags / holes.Length))),
+                Phrase.Of("Mix {0} bags ({1}) with as much water as the bag says and no more; {2} holes take about {3} each.", Text(bags), ConcreteBags.SizeName(bag), Text(holes.Length), Text(Math.Ceiling((decimal)bags / holes.Length))),
                 Phrase.Of("Fill in layers as deep as a hand is long, and rod each down into the one below, so that no air stays in it."),
                 Phrase.Of("True the post to string and level after every layer, before the concrete stiffens."),
                 Phrase.Of("Raise a collar of {0} at the post and slope it away to the edge of the hole, so that water runs off.", Tape(holes[0].CollarRise)),
