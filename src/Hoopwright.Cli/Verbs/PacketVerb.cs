@@ -22,7 +22,7 @@ internal static class PacketVerb
         var zip = new Option<bool>("--zip") { Description = "One zip file, packet.zip, in that folder." };
         var paper = new Option<string>("--paper") { Description = "letter or a4; by the plan's units when left out." };
         paper.AcceptOnlyFromAmong("letter", "a4");
-        var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
+        var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf, and step cards, cards-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
         crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();
         var weather = new Option<string?>("--weather") { Description = "A weather or forecast file: the packet then says when the film can be pulled.", HelpName = "FILE" };

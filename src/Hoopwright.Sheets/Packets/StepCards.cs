@@ -62,8 +62,9 @@ public static class StepCards
         book.Heading(words.Say("Do"));
         foreach (StepPart part in step.Parts)
         {
-            if (part.Title is { } title) book.Paragraph(make.Phrased(title) + ":");
-            book.Points(part.Does.Select(make.Phrased));
+            ImmutableArray<string> does = [.. part.Does.Select(make.Phrased)];
+            if (part.Title is { } title) book.Lead(make.Phrased(title), does[0]);
+            book.Points(does);
         }
         if (!step.Good.IsEmpty) book.Heading(words.Say("Good when")).Points(step.Good.Select(make.Phrased));
         book.Heading(words.Say("Have at hand"));

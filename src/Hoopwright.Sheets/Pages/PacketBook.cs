@@ -100,6 +100,17 @@ public sealed partial class PacketBook
         return this;
     }
 
+    /// <summary>A short title over a list of points, which stays with the first of them.</summary>
+    /// <param name="title">The title.</param>
+    /// <param name="first">The first point.</param>
+    public PacketBook Lead(string title, string first)
+    {
+        ImmutableArray<string> lines = TextSetter.Lines(title, TextWidthMm, BodyEmMm, LetterWeight.Bold);
+        Need((lines.Length + TextSetter.Lines(first, TextWidthMm - 6, BodyEmMm, LetterWeight.Regular).Length) * LeadMm);
+        foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Bold);
+        return this;
+    }
+
     /// <summary>A list of points.</summary>
     public PacketBook Points(IEnumerable<string> points)
     {
