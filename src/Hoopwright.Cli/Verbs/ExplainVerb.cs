@@ -23,7 +23,7 @@ internal static class ExplainVerb
         {
             (PlanReading reading, PlannedTunnel planned) = input.Work(parsed, terminal);
             if (planned.Tunnel is null) return PlanInput.Refuse(terminal, reading, planned);
-            using var explainer = new Explainer(ResultsJson.Write(planned), planned.Rules);
+            using var explainer = Explainer.Of(planned);
             string wanted = parsed.GetRequiredValue(path);
             if (explainer.Explain(wanted) is not { } explanation)
             {

@@ -43,7 +43,7 @@ internal static class ResultsVerb
                 terminal.Out.WriteLine(alike.ToJsonString(JsonText.Indented));
                 return ExitCode.Done;
             }
-            using var explainer = new Explainer(results, planned.Rules);
+            using var explainer = Explainer.Of(planned);
             terminal.Messages.WriteLine($"There is nothing at {path} in the results. Near it: {string.Join(", ", explainer.Near(path))}.");
             return ExitCode.WrongUsage;
         });

@@ -149,7 +149,7 @@ public static partial class EngineWork
     public static string Why(string document, string path)
     {
         PlannedTunnel planned = WholePlan(document);
-        using Explainer explainer = new(ResultsJson.Write(planned), planned.Rules);
+        using Explainer explainer = Explainer.Of(planned);
         return explainer.Explain(path) is { } why ? ExplanationJson.Of(why).ToJsonString() : "";
     }
 

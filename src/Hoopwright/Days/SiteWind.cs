@@ -11,10 +11,10 @@ namespace Hoopwright.Days;
 /// <param name="Formula">By which formula.</param>
 public sealed record SiteWind(Ratio Mean, Ratio Gust, Formula Formula)
 {
-    private static readonly Formula Asce = new(
+    internal static readonly Formula Asce = new(
         "v/v10", "b·(z/10)^a over 0.65, z no lower than the least height of the exposure; gusts by the square root of Kz", "", LoadSources.Asce7(LoadStandard.Asce7Of2016, "Table 26.11-1, hourly mean wind; Table 26.10-1"));
 
-    private static readonly Formula En = new(
+    internal static readonly Formula En = new(
         "v/v10", "cr(z) of the terrain over cr(10 m) of terrain II, z no lower than its least height; gusts by the square root of ce", "", LoadSources.EnWind("4.3.2, 4.5"));
 
     /// <summary>By the standard of the plan's loads.</summary>

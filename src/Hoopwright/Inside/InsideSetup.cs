@@ -61,6 +61,13 @@ internal sealed record InsideSetup
     /// <summary>Part of the wind that hedges and buildings leave.</summary>
     internal required double Shelter { get; init; }
 
+    /// <summary>What a heater must give in the coldest air of the plan.</summary>
+    internal HeaterSize HeaterSize => HeaterSize.Of(
+        HeatTo ?? Coldest, ColdestAir, HeaterSize.LossWPerM2K(Layers, Film == FilmKind.Infrared), Shape.CoverM2, Shape.VolumeM3, LeakPerHour);
+
+    /// <summary>Air through cracks, m³/s.</summary>
+    internal double LeakM3PerS => LeakPerHour * Shape.VolumeM3 / 3600;
+
     /// <summary>What frame and dirt leave of the light.</summary>
     internal double Kept => (1 - FrameShade) * (1 - Dirt);
 

@@ -77,7 +77,7 @@ internal sealed class InsideStudy
                 Stats(InsideWay.ByHand, kept.AirC), Stats(InsideWay.RowCover, covered.CropAirC),
             ],
             Band = new(windyStats.Highest, calmStats.Highest, windyStats.Lowest, calmStats.Lowest, windyStats.NightLift, calmStats.NightLift),
-            Heater = HeaterSize.Of(_setup.HeatTo ?? _setup.Coldest, _setup.ColdestAir, lossWPerM2K, shape.CoverM2, shape.VolumeM3, _setup.LeakPerHour),
+            Heater = _setup.HeaterSize,
             HeaterMean = Power.FromWatts(kept.Sums.Heater / _weather.Count * shape.FloorM2),
             Fan = FanSize.Of(brightest, HeatBalance.CropVapour(_setup.VentAt.Kelvins, _weather.PressurePa) * _setup.CropCover, shape.FloorM2, lossWPerM2K * shape.CoverM2),
             Season = InsideSeason.Of(_days, kept.GroundC, _place, _record.UtcOffset),
@@ -159,7 +159,7 @@ internal sealed class InsideStudy
     {
         AirExchange exchange = _exchanges[(int)wide];
         double inside = 300, outside = inside - UsualWarmerK, wind = _weather.WindMps.Average() * _windFactor;
-        double leak = _setup.LeakPerHour * _setup.Shape.VolumeM3 / 3600;
+        double leak = _setup.LeakM3PerS;
         double usual = exchange.M3PerS(inside, outside, wind), square = Math.Max(exchange.ThroughM3PerS(wind, GeocentricSun.Rad(_setup.Heading.RightFacesDeg)), exchange.ThroughM3PerS(wind, GeocentricSun.Rad(_setup.Heading.FrontFacesDeg)));
         return new(
             wide, Area.FromSquareMetres(exchange.AreaM2), AirFlow.FromCubicMetresPerSecond(leak + exchange.M3PerS(inside, outside, 0)),

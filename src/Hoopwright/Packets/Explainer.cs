@@ -10,7 +10,7 @@ namespace Hoopwright.Packets;
 /// <summary>Explains results from the JSON that people are shown, so that no number can be shown that cannot be asked about.</summary>
 public sealed partial class Explainer : IDisposable
 {
-    private static readonly string[] UnitEndings = ["NPerM", "M", "M2", "M3", "Deg", "Kg", "Pa", "Mps", "N", "Nm", "K", "H", "Text"];
+    private static readonly string[] UnitEndings = ["NPerM", "MolPerM2", "M3PerS", "W", "M", "M2", "M3", "Deg", "Kg", "Pa", "Mps", "N", "Nm", "K", "H", "Text"];
 
     private readonly JsonDocument results;
     private readonly ImmutableArray<RuleUsed> rules;
@@ -22,6 +22,13 @@ public sealed partial class Explainer : IDisposable
     {
         results = JsonDocument.Parse(resultsJson);
         this.rules = rules;
+    }
+
+    /// <summary>An explainer of everything that was worked out from a plan.</summary>
+    public static Explainer Of(PlannedTunnel planned)
+    {
+        ArgumentNullException.ThrowIfNull(planned);
+        return new(ResultsJson.Write(planned), [.. planned.Rules.Concat(planned.CoverDay?.Rules ?? []).Concat(planned.Inside?.Rules ?? []).DistinctBy(rule => rule.Path)]);
     }
 
     /// <summary>Why the result at a path is what it is; null when there is no result or answer there.</summary>

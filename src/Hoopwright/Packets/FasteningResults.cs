@@ -8,16 +8,7 @@ internal static class FasteningResults
     public static void Fastening(ResultWriter json, FasteningPlan plan)
     {
         json.Text("variant", TunnelResults.Word(plan.Variant));
-        json.Group("day", () =>
-        {
-            json.Speed("wind", plan.Day.Wind);
-            json.Speed("gust", plan.Day.Gust);
-            json.Temperature("coldest", plan.Day.Coldest);
-            json.Temperature("warmest", plan.Day.Warmest);
-            json.Ratio("rainChance", plan.Day.RainChance);
-            json.Count("neededHours", plan.Day.Hours.Needed);
-            json.Count("planPeople", plan.Day.Hours.People);
-        });
+        json.Group("day", () => ClimateResults.Needs(json, plan.Day));
         json.Group("rollSide", () =>
         {
             json.Text("side", plan.RollSide.Name);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
-using Hoopwright.Days;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Packets;
@@ -14,13 +13,7 @@ internal static class FasteningWorkings
 
     public static ImmutableArray<Working> All { get; } =
     [
-        Workings.Of(Plan + ".day.wind", "leaves just rustle, as far as the plan does not say", Practice, [], ["coverDay.wind"]),
-        Workings.Of(Plan + ".day.gust", "small twigs would move all the time, as far as the plan does not say", Practice, [], ["coverDay.gust"]),
-        Workings.Of(Plan + ".day.coldest", "air from which on hands can pull the film midway between both limits", Citation.Geometry, ["cover.pull.best", "cover.pull.hands", "cover.pull.oneHand"], ["coverDay.coldest"]),
-        Workings.Of(Plan + ".day.warmest", "air in full sun up to which film can be laid evenly midway between both limits", Citation.Geometry, ["cover.pull.best"], ["coverDay.warmest", "cover.looseSag"]),
-        Workings.Of(Plan + ".day.rainChance", "as planned", Practice, [], ["coverDay.rainChance"]),
-        Workings.Of(Plan + ".day.neededHours", CoverHours.Rule.Text, CoverHours.Rule.Source, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll"], ["crew.people", "crew.skill", "coverDay.hours", "coverDay.reserve"]),
-        Workings.Of(Plan + ".day.planPeople", "as planned", Practice, [], ["crew.people"]),
+        .. ClimateWorkings.Needs(Plan + ".day"),
         Workings.Of(Plan + ".roofFilm", FormattableString.Invariant($"roof film as cut, all layers · thickness · {FilmMaterial.KgM3} kg/m³"), FilmMaterial.Density.Source, ["cover.pieces[0].alongRoll", "cover.pieces[0].acrossRoll", "cover.thickness"], ["cover.layers"]),
         Workings.Of(Plan + ".people", "the most that any of the rules asks for", Practice, [Plan + ".crewRules[0].people", Plan + ".crewRules[1].people", Plan + ".crewRules[2].people"], ["coverDay.wind"]),
         Workings.Of(Plan + ".crewRules[*].people", "as the rule says, up to a whole person", Practice, ["cover.ropes.count", Plan + ".roofFilm"], []),

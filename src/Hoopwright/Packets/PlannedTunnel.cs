@@ -4,7 +4,9 @@ using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Film;
+using Hoopwright.Days;
 using Hoopwright.Diagnostics;
+using Hoopwright.Inside;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
@@ -46,6 +48,16 @@ public sealed record PlannedTunnel
     public BuildPlan? RecoverSteps => LazyRecover?.Value;
 
     internal Lazy<BuildPlan>? LazyRecover { get; init; }
+
+    /// <summary>What the day of pulling the film must be like; worked out when it is first asked for.</summary>
+    public CoverDayOutlook? CoverDay => LazyCoverDay?.Value;
+
+    internal Lazy<CoverDayOutlook>? LazyCoverDay { get; init; }
+
+    /// <summary>What can be told of the climate inside without any weather; worked out when it is first asked for.</summary>
+    public InsideOutlook? Inside => LazyInside?.Value;
+
+    internal Lazy<InsideOutlook>? LazyInside { get; init; }
 
     /// <summary>Rolls of film and their cuts.</summary>
     public FilmCutPlan? Film { get; init; }

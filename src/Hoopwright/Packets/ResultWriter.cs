@@ -166,6 +166,24 @@ internal sealed class ResultWriter : IDisposable
     /// <summary>How long people work, in hours.</summary>
     public void Hours(string name, TimeSpan value) => Value(name + "H", value.TotalHours, 4);
 
+    public void Flow(string name, AirFlow value)
+    {
+        Value(name + "M3PerS", value.CubicMetresPerSecond, 4);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
+    public void Power(string name, Power value)
+    {
+        Value(name + "W", value.Watts, 1);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
+    public void Difference(string name, TemperatureDifference value)
+    {
+        Value(name + "K", value.Kelvins, 3);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
     /// <summary>A share of strength or a factor; six decimals, since what solvers iterate to is not the same further down everywhere.</summary>
     public void Ratio(string name, Ratio value) => Value(name, value.Value, 6);
 

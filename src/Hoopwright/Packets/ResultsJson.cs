@@ -9,8 +9,8 @@ public static class ResultsJson
     /// <summary>The results; without a tunnel only rules and diagnostics.</summary>
     /// <param name="planned">What was worked out.</param>
     /// <param name="brief">
-    /// True for someone who asks after each keystroke: all on one line, members, takeoff and cuts left out, and of each list of
-    /// parts only the first, of rules those that the plan does not give. Orders and diagnostics are whole.
+    /// True for someone who asks after each keystroke: all on one line, members, takeoff, cuts, covering days and the climate inside
+    /// left out, and of each list of parts only the first, of rules those that the plan does not give. Orders and diagnostics are whole.
     /// </param>
     public static byte[] Write(PlannedTunnel planned, bool brief = false)
     {
@@ -40,12 +40,17 @@ public static class ResultsJson
         if (planned.Orders is { } orders && Haul.Of(planned) is { } haul) json.Group("orders", () => OrderResults.Orders(json, orders, haul));
         if (!brief && planned.Cuts is { } cuts) OrderResults.Cuts(json, cuts);
         if (!brief && planned is { Steps: { } steps, RecoverSteps: { } recover }) json.Group("steps", () => StepResults.Steps(json, steps, recover));
+        if (!brief && planned is { CoverDay: { } day, Inside: { } inside })
+        {
+            json.Group("days", () => ClimateResults.Days(json, day));
+            json.Group("inside", () => ClimateResults.Inside(json, inside));
+        }
         json.List("rules", brief ? planned.Rules.Where(rule => !rule.Given) : planned.Rules, rule => Rule(json, rule));
         json.List("assumptions", planned.Assumptions, each => Found(json, each));
         json.List("diagnostics", planned.Diagnostics.Where(each => each.Severity != Severity.Assumption), each => Found(json, each));
     }
 
-    private static void Rule(ResultWriter json, RuleUsed rule)
+    internal static void Rule(ResultWriter json, RuleUsed rule)
     {
         json.Text("path", rule.Path);
         json.Text("value", rule.Text);
@@ -55,7 +60,7 @@ public static class ResultsJson
         json.Text("source", rule.From.ToString());
     }
 
-    private static void Found(ResultWriter json, Diagnostic found)
+    internal static void Found(ResultWriter json, Diagnostic found)
     {
         json.Text("severity", TunnelResults.Word(found.Severity));
         json.Text("code", found.Code);

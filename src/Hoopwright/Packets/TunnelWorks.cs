@@ -7,6 +7,7 @@ using Hoopwright.Cuts.Film;
 using Hoopwright.Cutting;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
+using Hoopwright.Inside;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Plans;
@@ -88,7 +89,7 @@ public static class TunnelWorks
         var steps = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value));
         var recover = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value, BuildJob.Recover));
         return (
-            planned with { LazyFastening = fastening, LazySteps = steps, LazyRecover = recover, Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
+            planned with { LazyFastening = fastening, LazySteps = steps, LazyRecover = recover, LazyCoverDay = new(() => CoverDayOutlook.Of(tunnel, cover.Plan)), LazyInside = new(() => OutlookPlanner.Plan(tunnel)), Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
             [.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
     }
 

@@ -111,6 +111,7 @@ public static class Workings
         .. PullWorkings.All,
         .. FasteningWorkings.All,
         .. StepWorkings.All,
+        .. ClimateWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

@@ -34,7 +34,7 @@ public sealed class ExampleTests
     public void Every_number_of_the_results_can_be_asked_why(string name)
     {
         PlannedTunnel planned = Work(name);
-        using var explainer = new Explainer(ResultsJson.Write(planned), planned.Rules);
+        using var explainer = Explainer.Of(planned);
         foreach (string path in explainer.NumberPaths())
         {
             Explanation? explanation = explainer.Explain(path);

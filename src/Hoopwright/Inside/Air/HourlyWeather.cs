@@ -111,7 +111,7 @@ internal sealed class HourlyWeather
     }
 
     // Total solar irradiance, W/m²: as the sources of the light models take it, from memory.
-    private const double SolarConstant = 1367;
+    internal const double SolarConstant = 1367;
 
     private void Light(int row, double outside, double elevationDeg, double azimuthDeg, double? global, double? beam, double? diffuse)
     {

@@ -36,5 +36,8 @@ public sealed record FanSize(TemperatureDifference Rise, AirFlow ByBalance, AirF
 
     internal static FanSize Of(double sunWPerM2, double vapour, double floorM2, double lossWPerK) => new(
         TemperatureDifference.FromKelvins(UsualRiseK), AirFlow.FromCubicMetresPerSecond(FlowM3PerS(sunWPerM2, vapour, floorM2, lossWPerK, UsualRiseK)),
-        AirFlow.FromCubicMetresPerSecond(ThumbM3PerSPerM2 * floorM2));
+        ByThumb(floorM2));
+
+    /// <summary>Air by the rule for fans.</summary>
+    internal static AirFlow ByThumb(double floorM2) => AirFlow.FromCubicMetresPerSecond(ThumbM3PerSPerM2 * floorM2);
 }
