@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Hoopwright.Cli.Verbs;
 using Hoopwright.Testing;
@@ -94,6 +95,23 @@ public sealed class WeatherTests : IDisposable
         string broken = Path.Combine(folder, "none.csv");
         File.WriteAllText(broken, "hello");
         Assert.Equal(ExitCode.InputErrors, Run("packet", Example, "--out", Path.Combine(folder, "other"), "--weather", broken).Code);
+    }
+
+    [Fact]
+    public void A_packet_with_a_year_says_what_it_is_like_inside_as_the_verb_does()
+    {
+        string packet = Path.Combine(folder, "year");
+        Assert.Equal(ExitCode.Done, Run("packet", Example, "--out", packet, "--weather", Year, "--date", "2026-03-01").Code);
+        Assert.All(new[] { "inside-year", "inside-light", "inside-air" }, name => Assert.True(File.Exists(Path.Combine(packet, "drawings", name + ".svg")), name));
+        using JsonDocument json = JsonDocument.Parse(Run("inside", Example, Year, "--json").Output);
+        JsonElement year = json.RootElement.GetProperty("inside");
+        string[] frost = File.ReadAllLines(Path.Combine(packet, "tables", "inside-frost.csv"));
+        Assert.Equal([.. year.GetProperty("ways").EnumerateArray().Select(way => way.GetProperty("frostDays").GetInt32().ToString(CultureInfo.InvariantCulture))], frost.Skip(1).Select(row => row.Split(',')[1]));
+        Assert.Equal(1 + 12, File.ReadAllLines(Path.Combine(packet, "tables", "inside-headings.csv")).Length);
+        // A forecast tells nothing of a year, so there are no such pages with it.
+        string forecast = Path.Combine(folder, "forecast");
+        Assert.Equal(ExitCode.Done, Run("packet", Example, "--out", forecast, "--weather", Forecast, "--clock", "-04:00").Code);
+        Assert.False(File.Exists(Path.Combine(forecast, "tables", "inside-frost.csv")));
     }
 
     [Fact]

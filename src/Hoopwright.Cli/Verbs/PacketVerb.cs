@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using Hoopwright.Days;
 using Hoopwright.Diagnostics;
+using Hoopwright.Inside;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Packets;
@@ -25,7 +26,7 @@ internal static class PacketVerb
         var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf, and step cards, cards-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
         crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();
-        var weather = new Option<string?>("--weather") { Description = "A weather or forecast file: the packet then says when the film can be pulled.", HelpName = "FILE" };
+        var weather = new Option<string?>("--weather") { Description = "A weather or forecast file: the packet then says when the film can be pulled, and by a file of a year what it is like inside.", HelpName = "FILE" };
         var weatherInput = new WeatherInput();
         var command = new Command("packet", """
             Writes the whole packet: PDF, drawings, tables, results.
@@ -35,6 +36,7 @@ internal static class PacketVerb
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
               hoopwright packet my-tunnel.json --out packet --crew es
               hoopwright packet my-tunnel.json --out packet --weather forecast.json --clock -04:00
+              hoopwright packet my-tunnel.json --out packet --weather my-station.epw
             """) { input.File, folder, zip, paper, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
@@ -53,7 +55,10 @@ internal static class PacketVerb
                     DiagnosticPrinter.Print(terminal.Messages, terminal, [.. read.Diagnostics, .. outcome?.Diagnostics ?? []], reading: null);
                     return ExitCode.InputErrors;
                 }
-                days = new CoverWeather(report, read.Record!);
+                // A forecast tells when to pull the film; of a year, what it is like inside too.
+                InsideOutcome? inside = InsidePlanner.SpeaksOfAYear(read.Record!) ? InsidePlanner.Plan(planned.Tunnel, read.Record!) : null;
+                if (inside is { Report: null }) DiagnosticPrinter.Print(terminal.Messages, terminal, inside.Diagnostics, reading: null);
+                days = new CoverWeather(report, read.Record!, inside?.Report);
             }
             terminal.Progress("Drawing and setting the pages …");
             ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew), days);

@@ -28,7 +28,7 @@ public static class PacketWriter
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
     /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
     /// <param name="crew">The language of crew sheets to go with it, one of <see cref="CrewWords.Languages"/>; null for none.</param>
-    /// <param name="weather">When the film can be pulled, by a weather file; null for none.</param>
+    /// <param name="weather">When the film can be pulled and what a year inside is like, by a weather file; null for none.</param>
     public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null, CoverWeather? weather = null)
     {
         Tunnel tunnel = Built(planned);
@@ -36,6 +36,7 @@ public static class PacketWriter
         ImmutableArray<TunnelFigure> figures = [];
         ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, Sheet(planned, paper, date));
         ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
+        ImmutableArray<(string Name, Drawing Drawing)> insideCharts = InsideChapter.Charts(weather?.Inside, Sheet(planned, paper, date));
         PacketTables? tables = null;
         PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [];
         sideBySide(
@@ -43,15 +44,21 @@ public static class PacketWriter
             () =>
             {
                 tables = new PacketTables(planned, tunnel);
-                sheets = [.. tables.All.Concat(weatherTables).Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
+                sheets = [.. tables.All.Concat(weatherTables).Concat(InsideChapter.TablesOf(weather?.Inside, planned.Units)).Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
             },
             () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
         sideBySide(
-            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, book => WeatherChapter.Set(book, weather, weatherTables, charts)), Details(planned, date))])],
+            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, WeatherPages), Details(planned, date))])],
             () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
             () => cards = [StepCards.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [StepCards.Write(planned, paper, date, crew)]],
-            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
+            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Concat(insideCharts).Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
         return [.. pdf, .. crewPdf, .. cards, .. drawings, .. sheets, .. texts];
+
+        void WeatherPages(PacketBook book)
+        {
+            WeatherChapter.Set(book, weather, weatherTables, charts);
+            InsideChapter.Set(book, weather?.Inside, planned.Units, insideCharts);
+        }
     }
 
     /// <summary>The pages of the PDF alone.</summary>

@@ -15,6 +15,13 @@ public static class InsidePlanner
     // A record of at least so many days speaks of a year; of a longer one the first year is taken.
     private const int LeastDays = 300, MostHours = 366 * 24;
 
+    /// <summary>True for weather that is long enough to tell of a year.</summary>
+    public static bool SpeaksOfAYear(WeatherRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return record.Count >= LeastDays * 24;
+    }
+
     /// <summary>For a tunnel and the weather of a year.</summary>
     /// <param name="tunnel">The tunnel.</param>
     /// <param name="record">The weather: most of a year with air, wind, dew point or humidity, and light.</param>
@@ -26,7 +33,7 @@ public static class InsidePlanner
         var answers = new Answers(tunnel.Units);
         List<Diagnostic> found = [];
         if (SitePlace.Of(plan, record, found) is not { } place) return new(null, [.. found]);
-        if (record.Count < LeastDays * 24)
+        if (!SpeaksOfAYear(record))
             found.Add(Error("inside.short", "weather", "The weather is too short to tell a year inside.", $"{record.Count / 24} days", $"{LeastDays} days or more"));
         WeatherRecord year = record;
         if (record.Count > MostHours)

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using CsCheck;
+using Hoopwright.Days;
+using Hoopwright.Inside;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -13,6 +15,7 @@ using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Tables;
 using Hoopwright.Testing;
 using Hoopwright.Testing.Generators;
+using Hoopwright.Weather;
 using UglyToad.PdfPig;
 
 namespace Hoopwright.Sheets.Tests.Packets;
@@ -31,6 +34,29 @@ public sealed class PacketTests
         {
             foreach (TunnelFigure figure in Figures(Work(name), paper))
                 Assert.True(Collisions.In(figure.Drawing).IsEmpty, $"{name} {paper.Name} {figure.Name}\n{string.Join("\n", Collisions.In(figure.Drawing))}");
+        }
+    }
+
+    [Fact]
+    public void Pages_on_the_year_inside_say_how_hot_how_sure_by_which_sources_and_what_harms_on_both_papers()
+    {
+        PlannedTunnel planned = Work("gothic-26ft");
+        WeatherRecord record = WeatherReader.Read(System.IO.File.ReadAllBytes(Path.Combine(SamplePlans.Root, "examples", "year-invented.csv"))).Record!;
+        InsideReport inside = InsidePlanner.Plan(planned.Tunnel!, record).Report!;
+        var weather = new CoverWeather(CoverDayPlanner.Plan(planned.Tunnel!, planned.Cover!, record).Report!, record, inside);
+        foreach (Paper paper in (Paper[])[Paper.Letter, Paper.A4])
+        {
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, paper, Day, weather: weather);
+            using PdfDocument pdf = PdfDocument.Open([.. files.First(file => file.Name == "packet.pdf").Bytes]);
+            string text = string.Join(" ", pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
+            InsideStats kept = inside.Ways.Single(way => way.Way == InsideWay.ByHand);
+            string[] wanted =
+            [
+                "The year inside", "carbon monoxide", "How sure that is", "Savage", "Heater and fans", "How it could lie here", "to confirm", "Penn State Extension",
+                $"opened by hand {TapeText.Of(kept.Highest, planned.Units)} {TapeText.Of(kept.Lowest, planned.Units)}",
+            ];
+            Assert.All(wanted, each => Assert.Contains(each, text, StringComparison.Ordinal));
+            Assert.DoesNotContain("\uFFFD", text, StringComparison.Ordinal);
         }
     }
 
