@@ -59,6 +59,8 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<string> CoveringAsync(string document, string film, string language) => Task.FromResult(EngineWork.Covering(document, film, language));
 
+        public Task<string> StepsAsync(string document, string job, string language) => Task.FromResult(EngineWork.Steps(document, job, language));
+
         public Task<string> InsideAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Inside(document, weather, language));
 
         public Task<string> WeatherAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Weather(document, weather, language));

@@ -35,6 +35,9 @@ internal static partial class EngineDesk
     internal static string Covering(string document, string film, string language) => EngineWork.Covering(document, film, language);
 
     [JSExport]
+    internal static string Steps(string document, string job, string language) => EngineWork.Steps(document, job, language);
+
+    [JSExport]
     internal static string Inside(string document, string weather, string language) => EngineWork.Inside(document, weather, language);
 
     [JSExport]

@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Hoopwright.BuildSteps;
 using Hoopwright.Comparisons;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
@@ -129,7 +130,7 @@ public static partial class EngineWork
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets, as 2026-03-01.</param>
-    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, zip for everything.</param>
+    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, cards or cards-recover for the step cards alone, zip for everything.</param>
     /// <param name="crew">The language of the crew sheets.</param>
     /// <returns>The bytes of one file; empty when the plan has errors.</returns>
     public static byte[] Packet(string document, string paper, string date, string what, string crew)
@@ -137,6 +138,8 @@ public static partial class EngineWork
         PlannedTunnel planned = WholePlan(document);
         if (planned.Tunnel is null) return [];
         (Paper size, DateOnly day) = (paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (what == "cards") return [.. StepCards.Write(planned, size, day, crew).Bytes];
+        if (what == "cards-recover") return [.. StepCards.Write(planned, size, day, crew, BuildJob.Recover).Bytes];
         if (what == "crew") return [.. CrewSheets.Write(planned, size, day, crew).Bytes];
         ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, crew: crew);
         return what == "pdf" ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);

@@ -30,6 +30,9 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Covering"/>.</summary>
     Task<string> CoveringAsync(string document, string film, string language);
 
+    /// <summary>See <see cref="EngineWork.Steps"/>.</summary>
+    Task<string> StepsAsync(string document, string job, string language);
+
     /// <summary>See <see cref="EngineWork.Inside"/>.</summary>
     Task<string> InsideAsync(string document, string weather, string language);
 
@@ -40,7 +43,7 @@ public interface IEngine
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets.</param>
-    /// <param name="what">pdf, crew or zip; see <see cref="EngineWork.Packet"/>.</param>
+    /// <param name="what">pdf, crew, cards, cards-recover or zip; see <see cref="EngineWork.Packet"/>.</param>
     /// <param name="crew">The language of the crew sheets.</param>
     /// <param name="fileName">The name it is saved under.</param>
     /// <returns>False when the plan has errors, so that there is no packet.</returns>

@@ -38,6 +38,9 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> CoveringAsync(string document, string film, string language) => AskAsync("quick", "Covering", document, film, language);
 
     /// <inheritdoc/>
+    public Task<string> StepsAsync(string document, string job, string language) => AskAsync("quick", "Steps", document, job, language);
+
+    /// <inheritdoc/>
     public Task<string> InsideAsync(string document, string weather, string language) => AskAsync("deep", "Inside", document, weather, language);
 
     /// <inheritdoc/>

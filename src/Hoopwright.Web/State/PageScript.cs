@@ -24,6 +24,9 @@ public sealed class PageScript(IJSRuntime js)
     /// <summary>Says which language the page speaks.</summary>
     public async Task LanguageAsync(string code) => await (await Module()).InvokeVoidAsync("language", code);
 
+    /// <summary>The picture chosen in a file field, made small enough for a plan, as a data address; null when it is no picture.</summary>
+    public async Task<string?> SmallPictureAsync(ElementReference field) => await (await Module()).InvokeAsync<string?>("smallPicture", field);
+
     /// <summary>Opens the browser's printing.</summary>
     public async Task PrintAsync() => await (await Module()).InvokeVoidAsync("print");
 

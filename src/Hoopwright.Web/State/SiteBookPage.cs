@@ -6,6 +6,10 @@ namespace Hoopwright.Web.State;
 /// <summary>The site book as the page keeps it: entries that sort by time.</summary>
 public static class SiteBookPage
 {
+    /// <summary>How many entries there are.</summary>
+    /// <param name="plan">The plan.</param>
+    public static int Count(JsonNode plan) => (PlanPath.At(plan, "siteBook") as JsonArray)?.Count ?? 0;
+
     /// <summary>A new entry. Its identity sorts after that of every entry there is, so that the union of two copies is in order.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="now">The time.</param>

@@ -21,6 +21,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
         new("orders", ["prices", "stock", "orders"], ["bow"]),
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
+        new("steps", [], ["set-out", "bow", "left-side", "front-end", "roof-pull"]),
         new("site-book", ["siteBook"], ["set-out"]),
     ];
 

@@ -9,6 +9,12 @@ public enum SiteBookKind
     /// <summary>Something done.</summary>
     Done,
 
+    /// <summary>Something looked at and signed for.</summary>
+    Signed,
+
+    /// <summary>Takes back that something was done or signed.</summary>
+    Undone,
+
     /// <summary>A note.</summary>
     Note,
 
