@@ -64,6 +64,28 @@ public sealed class CoveringTests(Site site)
         await CheckAsync(page, screen, "weather");
         await KeepAsync(page, $"{screen}-weather");
 
+        // The clock on the wall is an hour ahead in summer: the same hours, told by it.
+        await page.Locator(".weather .pick select").SelectOptionAsync("-04:00");
+        CoverDayReport summer = CoverDayPlanner.Plan(planned.Tunnel!, planned.Cover!, WeatherReader.Read(File.ReadAllBytes(file), TimeSpan.FromHours(-4)).Record!).Report!;
+        await Assertions.Expect(page.Locator(".windows li strong").First).ToHaveTextAsync(string.Create(CultureInfo.InvariantCulture, $"{summer.Windows[0].Begin:ddd yyyy-MM-dd} {summer.Windows[0].Begin:HH:mm}–{summer.Windows[0].End:HH:mm}"));
+
+        // A chart fills the screen, by touch on a phone and by keyboard elsewhere, and is left by Escape.
+        await Visit.SettledAsync(page);
+        if (screen == "phone")
+        {
+            await page.Locator(".weather .chart").First.TapAsync();
+        }
+        else
+        {
+            await page.Locator(".weather .enlarge").First.FocusAsync();
+            await page.Keyboard.PressAsync("Enter");
+        }
+        await page.Locator("dialog.large[open] svg").WaitForAsync();
+        await CheckAsync(page, screen, "weather chart, large");
+        await KeepAsync(page, $"{screen}-weather-large");
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(page.Locator("dialog.large")).ToHaveCountAsync(0);
+
         // The plan's limits go with the hours found.
         await Visit.Field(page, "coverDay.wind").FillAsync("1 mph");
         await page.GetByText("No hours meet all limits.").First.WaitForAsync();

@@ -17,7 +17,12 @@ public sealed class CoveringPanelTests : BunitContext
 {
     private readonly PanelDesk desk;
 
-    public CoveringPanelTests() => desk = new PanelDesk(Services);
+    public CoveringPanelTests()
+    {
+        desk = new PanelDesk(Services);
+        // Charts tell the browser when they are looked at large.
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
@@ -77,6 +82,47 @@ public sealed class CoveringPanelTests : BunitContext
         Services.GetRequiredService<WeatherDesk>().Open("hello", "letter.txt");
         panel.WaitForAssertion(() => Assert.NotEmpty(panel.FindAll(".findings .error")), TimeSpan.FromSeconds(20));
         Assert.Empty(panel.FindAll(".windows li"));
+    }
+
+    [Fact]
+    public async Task Hours_are_told_by_the_clock_that_is_chosen_and_are_the_same_hours()
+    {
+        await desk.OpenAsync("gothic-26ft");
+        IRenderedComponent<WeatherPanel> panel = Render<WeatherPanel>();
+        // A table that says its clock: UTC-05:00. In daylight-saving time the clock on the wall is an hour ahead.
+        var text = new StringBuilder("# latitude: 42.5\n# longitude: -76.5\n# utc offset: -5\ntime,temperature [°F],wind [mph],precipitation [mm]\n");
+        for (DateTime hour = new(2026, 4, 18); hour.Day < 24; hour = hour.AddHours(1))
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"{hour:yyyy-MM-dd HH:mm},58,2,0\n");
+        WeatherDesk weather = Services.GetRequiredService<WeatherDesk>();
+        weather.Open(text.ToString(), "week.csv");
+        panel.WaitForAssertion(() => Assert.NotEmpty(panel.FindAll(".windows li")), TimeSpan.FromSeconds(20));
+        Assert.Equal("as in the file: UTC-05:00", panel.Find("select option").TextContent);
+        (TimeOnly begin, string sun) = (Begin(), Sun());
+        panel.Find("select").Change("-04:00");
+        panel.WaitForAssertion(() => Assert.Equal(begin.AddHours(1), Begin()), TimeSpan.FromSeconds(20));
+        Assert.NotEqual(sun, Sun());
+        Assert.Equal("-04:00", weather.Clock);
+        Assert.Contains("UTC-04:00", panel.FindAll("select option").Select(option => option.TextContent.Split(',')[0]));
+        panel.Find("select").Change("");
+        panel.WaitForAssertion(() => Assert.Equal(begin, Begin()), TimeSpan.FromSeconds(20));
+
+        TimeOnly Begin() => TimeOnly.ParseExact(panel.Find(".windows strong").TextContent.Split(' ')[^1].Split('–')[0], "HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+        string Sun() => panel.Find(".windows li").TextContent.Split("sun ")[1].Split(')')[0];
+    }
+
+    [Fact]
+    public async Task A_chart_is_enlarged_and_left_by_keyboard()
+    {
+        await desk.OpenAsync("gothic-26ft");
+        IRenderedComponent<CoveringPanel> panel = Render<CoveringPanel>();
+        panel.WaitForAssertion(() => Assert.NotNull(panel.Find(".chart svg")), TimeSpan.FromSeconds(20));
+        panel.Find("button.enlarge").Click();
+        Assert.NotNull(panel.Find("dialog.large svg"));
+        Assert.Empty(panel.FindAll(".chart svg"));
+        Assert.Equal("Pull chart", panel.Find("dialog").GetAttribute("aria-label"));
+        await panel.InvokeAsync(panel.FindComponent<LargeView>().Instance.Closed);
+        panel.WaitForAssertion(() => Assert.Empty(panel.FindAll("dialog")));
+        Assert.NotNull(panel.Find(".chart svg"));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ internal sealed class PanelDesk : IDisposable
         plan = new OpenPlan(shelf);
         StraightEngine engine = new();
         live = new Live(plan, engine);
-        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton(FieldSheet.Read());
+        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
     }
 
     /// <summary>Opens an example.</summary>
@@ -63,7 +63,7 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<string> InsideAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Inside(document, weather, language));
 
-        public Task<string> WeatherAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Weather(document, weather, language));
+        public Task<string> WeatherAsync(string document, string weather, string language, string clock) => Task.FromResult(EngineWork.Weather(document, weather, language, clock));
 
         public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) => Task.FromResult(false);
     }

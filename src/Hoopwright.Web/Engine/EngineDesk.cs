@@ -41,7 +41,7 @@ internal static partial class EngineDesk
     internal static string Inside(string document, string weather, string language) => EngineWork.Inside(document, weather, language);
 
     [JSExport]
-    internal static string Weather(string document, string weather, string language) => EngineWork.Weather(document, weather, language);
+    internal static string Weather(string document, string weather, string language, string clock) => EngineWork.Weather(document, weather, language, clock);
 
     [JSExport]
     internal static byte[] Packet(string document, string paper, string date, string what, string crew) => EngineWork.Packet(document, paper, date, what, crew);

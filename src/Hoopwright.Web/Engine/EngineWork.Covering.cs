@@ -93,21 +93,26 @@ public static partial class EngineWork
     /// <param name="document">The plan as text.</param>
     /// <param name="weather">The file as text.</param>
     /// <param name="language">The language of the charts.</param>
+    /// <param name="clock">The clock on the wall, as -04:00, by which hours are told; empty for that of the file.</param>
     /// <returns>
-    /// JSON: name, summary; diagnostics [severity, message, seen, accepted]; limits {hours, wind, gust, coldest, warmest}; windows [day, begin, end, wind, gust, air, rain, used, tightest, sunrise, sunset], odds
+    /// JSON: name, summary, clock (by which the hours are told), clocks [to choose from]; diagnostics [severity, message, seen, accepted]; limits {hours, wind, gust, coldest, warmest}; windows [day, begin, end, wind, gust, air, rain, used, tightest, sunrise, sunset], odds
     /// [month, days, goodDays, week], goodDays, relaxed [limit, to, gained], drawings; empty when the plan has errors.
     /// </returns>
-    public static string Weather(string document, string weather, string language)
+    public static string Weather(string document, string weather, string language, string clock)
     {
         PlannedTunnel planned = Supplied(document);
         if (planned is not { Tunnel: { } tunnel, Cover: { } cover }) return "";
-        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather));
-        CoverDayOutcome? days = reading.Record is { } record ? CoverDayPlanner.Plan(tunnel, cover, record) : null;
+        TimeSpan? wall = OffsetOf(clock);
+        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather), wall);
+        WeatherRecord? record = wall is { } told ? reading.Record?.ByClock(told) : reading.Record;
+        CoverDayOutcome? days = record is null ? null : CoverDayPlanner.Plan(tunnel, cover, record);
         CrewWords words = CrewWords.Of(language);
         UnitSystem units = planned.Units;
         return Json(json =>
         {
-            json.WriteString("summary", reading.Record is { } known ? WeatherSheet.Of(known, units) : "");
+            json.WriteString("summary", record is null ? "" : WeatherSheet.Of(record, units));
+            json.WriteString("clock", record is null ? "" : Offset(record.UtcOffset));
+            Texts(json, "clocks", record is null ? [] : Enumerable.Range(-26, 53).Select(hours => record.UtcOffset + TimeSpan.FromHours(hours)).Where(each => each >= LeastClock && each <= MostClock).Select(Offset));
             FoundInFile(json, reading.Diagnostics.Concat(days?.Diagnostics ?? []));
             if (days?.Report is not { } report) return;
             json.WriteStartObject("limits");
@@ -149,12 +154,20 @@ public static partial class EngineWork
                 json.WriteNumber("gained", each.Gained);
             });
             json.WriteStartArray("drawings");
-            foreach (FigureOffer offer in CoverCharts.Offers(report, reading.Record, null, Sheet(planned) with { Language = words.Language })) WriteDrawing(json, offer);
+            foreach (FigureOffer offer in CoverCharts.Offers(report, record, null, Sheet(planned) with { Language = words.Language })) WriteDrawing(json, offer);
             json.WriteEndArray();
         });
 
         static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+        static string Offset(TimeSpan offset) => (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString(@"hh\:mm", CultureInfo.InvariantCulture);
     }
+
+    // Clocks that people live by.
+    private static readonly TimeSpan LeastClock = TimeSpan.FromHours(-12), MostClock = TimeSpan.FromHours(14);
+
+    private static TimeSpan? OffsetOf(string clock) =>
+        TimeSpan.TryParseExact(clock.TrimStart('+', '-'), @"hh\:mm", CultureInfo.InvariantCulture, out TimeSpan span) && span <= MostClock ? (clock.StartsWith('-') ? -span : span) : null;
 
     /// <summary>What a year inside is like with the weather of a file.</summary>
     /// <param name="document">The plan as text.</param>

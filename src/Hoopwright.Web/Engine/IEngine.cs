@@ -37,7 +37,7 @@ public interface IEngine
     Task<string> InsideAsync(string document, string weather, string language);
 
     /// <summary>See <see cref="EngineWork.Weather"/>.</summary>
-    Task<string> WeatherAsync(string document, string weather, string language);
+    Task<string> WeatherAsync(string document, string weather, string language, string clock);
 
     /// <summary>Makes the packet and hands it to the browser as a download.</summary>
     /// <param name="document">The plan as text.</param>

@@ -44,7 +44,7 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> InsideAsync(string document, string weather, string language) => AskAsync("deep", "Inside", document, weather, language);
 
     /// <inheritdoc/>
-    public Task<string> WeatherAsync(string document, string weather, string language) => AskAsync("deep", "Weather", document, weather, language);
+    public Task<string> WeatherAsync(string document, string weather, string language, string clock) => AskAsync("deep", "Weather", document, weather, language, clock);
 
     /// <inheritdoc/>
     public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) =>

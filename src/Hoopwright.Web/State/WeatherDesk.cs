@@ -5,7 +5,7 @@ public sealed class WeatherDesk
 {
     private int readers;
 
-    /// <summary>Another file was opened.</summary>
+    /// <summary>Another file was opened, or another clock chosen.</summary>
     public event Action? Changed;
 
     /// <summary>Its text; empty for none.</summary>
@@ -13,6 +13,17 @@ public sealed class WeatherDesk
 
     /// <summary>What it is called; empty where it was dropped.</summary>
     public string Name { get; private set; } = "";
+
+    /// <summary>The clock that hours are told by, as -04:00; empty for that of the file.</summary>
+    public string Clock { get; private set; } = "";
+
+    /// <summary>Another clock was chosen. It stays for the next file.</summary>
+    /// <param name="clock">As -04:00; empty for that of the file.</param>
+    public void TellBy(string clock)
+    {
+        Clock = clock;
+        Changed?.Invoke();
+    }
 
     /// <summary>True while a part of the page is in sight that reads weather.</summary>
     public bool IsOpen => readers > 0;

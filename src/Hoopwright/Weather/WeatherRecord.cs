@@ -59,6 +59,27 @@ public sealed class WeatherRecord
         SkyCover = Value(WeatherElement.SkyCover, index) is { } cover ? Ratio.FromValue(cover) : null,
     };
 
+    /// <summary>The same hours told by another clock, as daylight-saving time is.</summary>
+    /// <param name="clock">By how much it is ahead of universal time. One that is not whole hours from the clock of the record leaves that as it is.</param>
+    public WeatherRecord ByClock(TimeSpan clock)
+    {
+        TimeSpan ahead = clock - UtcOffset;
+        if (ahead == TimeSpan.Zero || ahead.Ticks % TimeSpan.TicksPerHour != 0) return this;
+        int hours = (int)ahead.TotalHours;
+        return new([.. _hours.Select(hour => hour + hours)], _columns)
+        {
+            Form = Form,
+            Name = Name,
+            Place = Place,
+            UtcOffset = clock,
+            Stamp = Stamp,
+            WindHeight = WindHeight,
+            IsTypicalYear = IsTypicalYear,
+            Issued = Issued,
+            Epw = Epw,
+        };
+    }
+
     /// <summary>In how many of the hours an element is known.</summary>
     public int KnownHours(WeatherElement element) => Column(element)?.Count(value => !double.IsNaN(value)) ?? 0;
 

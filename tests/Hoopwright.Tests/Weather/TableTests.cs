@@ -85,4 +85,18 @@ public sealed class TableTests
     }
 
     private static WeatherReading Read(string text) => WeatherReader.Read(Encoding.UTF8.GetBytes(text));
+
+    [Fact]
+    public void Another_clock_tells_the_same_hours_and_one_that_is_off_by_a_part_of_an_hour_changes_nothing()
+    {
+        WeatherRecord record = WeatherReader.Read(System.Text.Encoding.UTF8.GetBytes(
+            "# latitude: 42.5\n# longitude: -76.5\n# utc offset: -5\ntime,temperature [°F],wind [mph]\n2026-04-17 23:00,50,3\n2026-04-18 00:00,51,4\n")).Record!;
+        WeatherRecord summer = record.ByClock(TimeSpan.FromHours(-4));
+        Assert.Equal([record[0].Start.UtcDateTime, record[1].Start.UtcDateTime], new[] { summer[0].Start.UtcDateTime, summer[1].Start.UtcDateTime });
+        Assert.Equal(new DateTimeOffset(2026, 4, 18, 0, 0, 0, TimeSpan.FromHours(-4)), summer[0].Start);
+        Assert.Equal(summer[0].Start.Offset, TimeSpan.FromHours(-4));
+        Assert.Equal(record[1].Wind, summer[1].Wind);
+        Assert.Same(record, record.ByClock(new TimeSpan(-4, -30, 0)));
+        Assert.Same(record, record.ByClock(record.UtcOffset));
+    }
 }
