@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Running;
+using Hoopwright.Bench.Calendar;
 using Hoopwright.Bench.Cutting;
 using Hoopwright.Bench.Frames;
 using Hoopwright.Bench.Scheduling;
@@ -7,6 +8,8 @@ if (args is ["cutting", .. var rest])
     return CuttingTable.Print(rest, Console.Out);
 if (args is ["schedule"])
     return ScheduleTable.Print(Console.Out);
+if (args is ["calendar"])
+    return CalendarTable.Print(Console.Out);
 if (args is ["frames"])
     return FrameTable.Print(Console.Out);
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -127,7 +127,7 @@ public sealed class WeatherTests : IDisposable
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("coverDays").ValueKind);
         Assert.Contains("There is no file", Run("weather", Path.Combine(folder, "none.epw")).Messages, StringComparison.Ordinal);
         Assert.Contains("is a folder", Run("weather", folder).Messages, StringComparison.Ordinal);
-        Assert.Equal(ExitCode.WrongUsage, Run("days", Example).Code);
+        Assert.Equal(ExitCode.InputErrors, Run("days", Example).Code);
         Assert.Equal(ExitCode.WrongUsage, Run("days", "-", "--weather", "-").Code);
         Assert.Equal(ExitCode.WrongUsage, Run("weather", Forecast, "--from", "soon").Code);
         Assert.Equal(ExitCode.WrongUsage, Run("weather", Forecast, "--clock", "late").Code);
@@ -135,8 +135,30 @@ public sealed class WeatherTests : IDisposable
     }
 
     [Fact]
-    public void The_help_says_that_the_calendar_of_the_crew_comes_later() =>
-        Assert.Contains("calendar", Run("days", "--help").Output, StringComparison.Ordinal);
+    public void The_days_of_the_crew_are_planned_told_and_written_as_a_calendar_file()
+    {
+        (int code, string output, _) = Run("days", Example, "--from", "2026-04-13");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("Crew calendar from Mon 2026-04-13: all is done by", output, StringComparison.Ordinal);
+        Assert.Contains("the end moves if this slips", output, StringComparison.Ordinal);
+        string ics = Path.Combine(folder, "crew.ics");
+        (code, output, _) = Run("days", Example, "--from", "2026-04-13", "--climate", Year, "--odds", "50", "--seed", "3", "--ics", ics, "--date", "2026-04-01", "--language", "es", "--json");
+        Assert.Equal(ExitCode.Done, code);
+        using JsonDocument json = JsonDocument.Parse(output);
+        JsonElement calendar = json.RootElement.GetProperty("calendar"), odds = json.RootElement.GetProperty("odds");
+        Assert.True(calendar.GetProperty("proven").GetBoolean() && calendar.GetProperty("steps").GetArrayLength() > 20);
+        Assert.Equal(50, odds.GetProperty("seasons").GetInt32());
+        Assert.Equal(output, Run("days", Example, "--from", "2026-04-13", "--climate", Year, "--odds", "50", "--seed", "3", "--json").Output);
+        string written = File.ReadAllText(ics);
+        Assert.Contains("SUMMARY:Levantar los arcos", written, StringComparison.Ordinal);
+        // Written over itself it stays as it is.
+        Assert.Equal(ExitCode.Done, Run("days", Example, "--from", "2026-04-13", "--climate", Year, "--ics", ics, "--date", "2026-04-01", "--language", "es", "--json").Code);
+        Assert.Equal(written, File.ReadAllText(ics));
+        // The odds need years, and a forecast has a first day of its own.
+        Assert.Equal(ExitCode.InputErrors, Run("days", Example, "--from", "2026-04-13", "--odds", "50").Code);
+        Assert.Contains("Crew calendar from Sat 2026-04-18", Run("days", Example, "--weather", Forecast, "--clock", "-04:00").Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.WrongUsage, Run("days", Example, "--from", "2026-04-13", "--odds", "0").Code);
+    }
 
     private static string Example => Path.Combine(SamplePlans.Root, "examples", "gothic-26ft.json");
 

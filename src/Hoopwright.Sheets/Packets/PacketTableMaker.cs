@@ -169,10 +169,10 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         ]);
 
     /// <summary>What a step uses up, item by item.</summary>
-    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", Amount(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", MaterialText.Count(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
 
     /// <summary>A sentence in the language of the sheets; names in it too.</summary>
-    public string Phrased(Phrase phrase) => words.Fill(phrase.Pattern, [.. phrase.Values.Select(Say)]);
+    public string Phrased(Phrase phrase) => words.Say(phrase);
 
     /// <summary>The steps of a job on one sheet, as for a file.</summary>
     public Table BuildSteps(BuildPlan plan, string name) => new(name, Say("All steps"),
@@ -260,15 +260,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
 
-    private string Amount(decimal value, MaterialUnit unit) => unit switch
-    {
-        MaterialUnit.Each or MaterialUnit.CutLengths => Amount(value),
-        MaterialUnit.Metres => TapeText.OfRun(Length.FromMetres((double)value), planned.Units),
-        MaterialUnit.CubicMetres => TapeText.Of(Volume.FromCubicMetres((double)value), planned.Units),
-        MaterialUnit.SquareMetres => TapeText.Of(Area.FromSquareMetres((double)value), planned.Units),
-    };
-
-    private static string Amount(decimal value) => decimal.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+    private string Amount(decimal value, MaterialUnit unit) => MaterialText.Amount(value, unit, planned.Units);
 
     /// <summary>A package as a counter hand would say it: "board, 12' 0&quot;", "roll, 36' 0&quot; × 110' 0&quot;", "box of 100".</summary>
     private string Package(OrderLine line) => (line.Width, line.Length) switch

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Hoopwright.CoverSteps;
 
 namespace Hoopwright.Sheets.Words;
 
@@ -38,6 +39,14 @@ public sealed partial class CrewWords
     /// <param name="pattern">The text in English with its places.</param>
     /// <param name="values">What goes into the places.</param>
     public string Fill(string pattern, params ReadOnlySpan<string> values) => string.Format(CultureInfo.InvariantCulture, known.GetValueOrDefault(pattern, pattern), values.ToArray());
+
+    /// <summary>A sentence with numbers and names in its places.</summary>
+    /// <param name="phrase">The sentence.</param>
+    public string Say(Phrase phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return Fill(phrase.Pattern, [.. phrase.Values.Select(Say)]);
+    }
 
     /// <summary>The short name of a month, 1 to 12.</summary>
     public string Month(int month) => Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));

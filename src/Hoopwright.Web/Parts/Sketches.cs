@@ -201,6 +201,7 @@ internal static class Sketches
         ["orders"] = (Box, "M36 24V46"),
         ["prices"] = (Tag, Words),
         ["stock"] = (Box, "M12 16L36 24L60 16"),
+        ["build"] = (Page, "M20 20H52M20 27H52M20 34H52M28 13V40M36 13V40M44 13V40"),
         ["coverDay"] = (Bow, Blown),
         ["inside"] = (Bow, "M36 28m-6 0a6 6 0 1 0 12 0a6 6 0 1 0 -12 0"),
         ["siteBook"] = (Page, "M20 25H52M20 32H52"),

@@ -16,7 +16,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("ground", ["ground"], ["left-side", "set-out"]),
         new("ends", ["ends"], ["front-end", "back-end"]),
         new("cover", ["sides", "cover", "fasteners"], ["left-side", "film-cuts", "film-pull", "front-end-film", "roof-pull"]),
-        new("weather", ["coverDay", "crew"], ["roof-pull", "film-pull"]),
+        new("weather", ["coverDay", "crew", "build"], ["roof-pull", "film-pull"]),
         new("inside", ["inside"], ["left-side"]),
         new("strength", ["loads"], ["strength-bow", "strength-loads", "bow"]),
         new("orders", ["prices", "stock", "orders"], ["bow"]),

@@ -10,6 +10,20 @@ internal static class DayFormats
 
     private static readonly QuantityRange<Temperature> Air = PlanQuantities.Temperature.Within("0 °F", "120 °F", "-17 °C", "48 °C").Like("60 °F", "15 °C");
 
+    public static PlanFormat<BuildDay> BuildDay { get; } = new(
+        Choice<BuildDay, DayOfWeek>("weekday", day => day.Weekday, (day, value) => day with { Weekday = value }),
+        Date<BuildDay>("date", day => day.Date, (day, value) => day with { Date = value }),
+        Count<BuildDay>("people", 0, 200, day => day.People, (day, value) => day with { People = value }),
+        Clock<BuildDay>("begins", day => day.Begins, (day, value) => day with { Begins = value }),
+        Count<BuildDay>("hours", 1, 16, day => day.Hours, (day, value) => day with { Hours = value }));
+
+    public static PlanFormat<Build> Build { get; } = new(
+        Date<Build>("start", build => build.Start, (build, value) => build with { Start = value }),
+        Date<Build>("finishBy", build => build.FinishBy, (build, value) => build with { FinishBy = value }),
+        Clock<Build>("begins", build => build.Begins, (build, value) => build with { Begins = value }),
+        Count<Build>("hours", 1, 16, build => build.Hours, (build, value) => build with { Hours = value }),
+        Groups<Build, BuildDay>("days", BuildDay, build => build.Days, (build, value) => build with { Days = value }));
+
     public static PlanFormat<CoverDay> CoverDay { get; } = new(
         Quantity<CoverDay, Speed>("wind", Wind, day => day.Wind, (day, value) => day with { Wind = value }),
         Quantity<CoverDay, Speed>("gust", Wind, day => day.Gust, (day, value) => day with { Gust = value }),

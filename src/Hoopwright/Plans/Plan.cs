@@ -61,6 +61,10 @@ public sealed record Plan : PlanSection
     [Description("Who builds it.")]
     public Crew Crew { get; init; } = new();
 
+    /// <summary>When it is built.</summary>
+    [Description("When it is built.")]
+    public Build Build { get; init; } = new();
+
     /// <summary>What a day must be like to pull the roof film.</summary>
     [Description("What a day must be like to pull the roof film.")]
     public CoverDay CoverDay { get; init; } = new();

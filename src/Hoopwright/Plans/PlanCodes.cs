@@ -50,6 +50,12 @@ public static class PlanCodes
     /// <summary>A quantity that cannot be read.</summary>
     public const string Unreadable = "plan.unreadable-quantity";
 
+    /// <summary>A text that is no day of the calendar.</summary>
+    public const string BadDate = "plan.bad-date";
+
+    /// <summary>A text that is no time of the day.</summary>
+    public const string BadClock = "plan.bad-clock";
+
     /// <summary>A count that is no whole number.</summary>
     public const string NotWhole = "plan.not-whole";
 
@@ -71,7 +77,7 @@ public static class PlanCodes
     /// <summary>Every code, sorted.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        BadCharacter, BadVersion, CommaInNumber, DuplicateField, Empty, EmptyText, Missing, NotJson, NotWhole, OutOfRange,
+        BadCharacter, BadClock, BadDate, BadVersion, CommaInNumber, DuplicateField, Empty, EmptyText, Missing, NotJson, NotWhole, OutOfRange,
         SiteBookDuplicate, SiteBookOrder, TooDeep, TooLarge, TooNew, UnitMissing, UnknownField, UnknownLumber, UnknownWord,
         Unreadable, WrongKind,
     ];

@@ -43,6 +43,12 @@ internal static class PlanFields
         string name, int least, int most, Func<TSection, int?> get, Func<TSection, int?, TSection> with) =>
         new(name, new CountValue(least, most), get, with);
 
+    public static PlanField<TSection, DateOnly?> Date<TSection>(string name, Func<TSection, DateOnly?> get, Func<TSection, DateOnly?, TSection> with) =>
+        new(name, new DateValue(), get, with);
+
+    public static PlanField<TSection, TimeOnly?> Clock<TSection>(string name, Func<TSection, TimeOnly?> get, Func<TSection, TimeOnly?, TSection> with) =>
+        new(name, new ClockValue(), get, with);
+
     public static PlanField<TSection, int?> CountOf<TSection>(
         string name, ImmutableArray<int> only, Func<TSection, int?> get, Func<TSection, int?, TSection> with) =>
         new(name, new CountValue(only[0], only[^1]) { Only = only }, get, with);

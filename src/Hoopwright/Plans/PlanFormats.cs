@@ -27,6 +27,7 @@ internal static class PlanFormats
         Group<Plan, FastenerRules>("fasteners", FastenerFormats.Fasteners, plan => plan.Fasteners, (plan, value) => plan with { Fasteners = value }),
         Group<Plan, LoadRules>("loads", LoadFormats.Loads, plan => plan.Loads, (plan, value) => plan with { Loads = value }),
         Group<Plan, Crew>("crew", OrderFormats.Crew, plan => plan.Crew, (plan, value) => plan with { Crew = value }),
+        Group<Plan, Build>("build", DayFormats.Build, plan => plan.Build, (plan, value) => plan with { Build = value }),
         Group<Plan, CoverDay>("coverDay", DayFormats.CoverDay, plan => plan.CoverDay, (plan, value) => plan with { CoverDay = value }),
         Group<Plan, InsideRules>("inside", InsideFormats.Inside, plan => plan.Inside, (plan, value) => plan with { Inside = value }),
         Group<Plan, CutRules>("cuts", OrderFormats.Cuts, plan => plan.Cuts, (plan, value) => plan with { Cuts = value }),

@@ -11,6 +11,9 @@ namespace Hoopwright.Scheduling;
 /// <param name="Diagnostics">What is wrong with the job.</param>
 public sealed record SchedulePlan(int? Makespan, int LowerBound, ImmutableArray<int> Starts, long DeadEnds, ImmutableArray<Diagnostic> Diagnostics)
 {
+    /// <summary>As late as each activity may start with the end where it is, all pushed back together in the order of their ends; empty when no plan was found.</summary>
+    public ImmutableArray<int> LatestStarts { get; init; } = [];
+
     /// <summary>True when no plan can end earlier.</summary>
     public bool IsProven => Makespan == LowerBound;
 }

@@ -39,9 +39,15 @@ public static class Scheduler
         if (search.IsDead) lower = starts[model.End];
         else (starts, lower) = Raise(model, starts, lower, most / BoundShare, stopAsked, ref deadEnds);
         int[] early = SerialPlan.Of(model, activity => starts[activity]) is { } left && left[model.End] <= starts[model.End] ? left : starts;
+        return new SchedulePlan(early[model.End], lower, Given(model, early), deadEnds, []) { LatestStarts = Given(model, SerialPlan.Latest(model, early)) };
+    }
+
+    // By the numbers of the job.
+    private static ImmutableArray<int> Given(ScheduleModel model, int[] starts)
+    {
         int[] given = new int[model.End];
-        for (int activity = 0; activity < model.End; activity++) given[model.Order[activity]] = early[activity];
-        return new SchedulePlan(early[model.End], lower, [.. given], deadEnds, []);
+        for (int activity = 0; activity < model.End; activity++) given[model.Order[activity]] = starts[activity];
+        return [.. given];
     }
 
     // Asks for ends that are earlier than any plan may reach, until one cannot be ruled out.
