@@ -80,7 +80,7 @@ public sealed class SeasonTests
         BuildPlan job = Plan(Step("posts", 40, 1, 3), Step("film", 10, 2, 4, ("posts", 48)) with { InOneGo = true, Weather = Calm });
         CrewCalendar calendar = Planned(With(Weekdays), job);
         var climate = Year(time => (time.DayOfYear * 7 % 5) + (time.Hour > 11 ? 2 : 0));
-        SeasonOdds one = Odds(Weekdays, job, calendar, climate, 300), again = Odds(Weekdays, job, calendar, climate, 300), other = Odds(Weekdays, job, calendar, climate, 300, seed: 8);
+        SeasonOdds one = Odds(Weekdays, job, calendar, climate, 300), again = Odds(Weekdays, job, calendar, climate, 300), other = Odds(Weekdays, job, calendar, climate, 300, 8);
         Assert.Equal(one.ByDate, again.ByDate);
         Assert.Equal(one.Waits, again.Waits);
         Assert.NotEqual(one.ByDate, other.ByDate);
