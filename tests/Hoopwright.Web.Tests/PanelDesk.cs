@@ -65,6 +65,10 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<string> WeatherAsync(string document, string weather, string language, string clock) => Task.FromResult(EngineWork.Weather(document, weather, language, clock));
 
+        public Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language) => Task.FromResult(EngineWork.Days(document, job, weather, clock, today, language));
+
+        public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => Task.FromResult(false);
+
         public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) => Task.FromResult(false);
     }
 

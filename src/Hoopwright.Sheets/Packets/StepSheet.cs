@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Hoopwright.BuildSteps;
+using Hoopwright.Calendar;
 using Hoopwright.CoverSteps;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Sheets.Words;
+using Hoopwright.Takeoff;
 
 namespace Hoopwright.Sheets.Packets;
 
@@ -33,6 +35,15 @@ public sealed class StepSheet(PlannedTunnel planned, Tunnel tunnel, BuildPlan pl
 
     /// <summary>Its tools, and how many.</summary>
     public string Tools(BuildStep step) => string.Join(", ", step.Tools.Select(make.ToolOf));
+
+    /// <summary>A tool, and how many where it is more than one.</summary>
+    public string Tool(Tool tool) => make.ToolOf(tool);
+
+    /// <summary>What several steps use up together, item by item.</summary>
+    public string Together(IEnumerable<MaterialLine> lines) => make.Uses(CrewCalendarSheet.Together(lines));
+
+    /// <summary>A day with its weekday.</summary>
+    public static string Day(DateOnly date, CrewWords words) => WallCalendar.Named(date, words);
 
     /// <summary>What weather it asks for, in short.</summary>
     public ImmutableArray<string> Weather(BuildStep step) => [.. StepCards.Weather(step.Weather, planned.Units).Select(make.Phrased)];

@@ -22,8 +22,11 @@ public sealed partial class PacketBook
             Sheet sheet = all[index];
             Pen foot = new("footer", sheet.Marks);
             double baseMm = sheet.HighMm - 7;
-            foot.Text(new SheetPoint(10, baseMm), Shortened(running, 70));
-            if (!paper.IsCard) foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), words.Say("Do not scale from a screen; check the scale bar"), TextAlign.Middle);
+            string middle = paper.IsCard ? "" : words.Say("Do not scale from a screen; check the scale bar");
+            double middleMm = Typeface.Of(LetterWeight.Regular).WidthMm(middle, Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm));
+            // The name ends before what stands in the middle begins.
+            foot.Text(new SheetPoint(10, baseMm), Shortened(running, paper.IsCard ? sheet.WideMm - 55 : Math.Min(70, ((sheet.WideMm - middleMm) / 2) - 14)));
+            if (middle.Length > 0) foot.Text(new SheetPoint(sheet.WideMm / 2, baseMm), middle, TextAlign.Middle);
             foot.Text(new SheetPoint(sheet.WideMm - 10, baseMm), words.Say(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {all.Count}")), TextAlign.End);
             Drawing page = new()
             {

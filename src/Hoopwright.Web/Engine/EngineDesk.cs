@@ -44,5 +44,12 @@ internal static partial class EngineDesk
     internal static string Weather(string document, string weather, string language, string clock) => EngineWork.Weather(document, weather, language, clock);
 
     [JSExport]
+    internal static string Days(string document, string job, string weather, string clock, string today, string language) => EngineWork.Days(document, job, weather, clock, today, language);
+
+    [JSExport]
+    internal static byte[] DaysFile(string document, string job, string weather, string clock, string today, string language, string paper, string what, string stamp) =>
+        EngineWork.DaysFile(document, job, weather, clock, today, language, paper, what, stamp);
+
+    [JSExport]
     internal static byte[] Packet(string document, string paper, string date, string what, string crew) => EngineWork.Packet(document, paper, date, what, crew);
 }

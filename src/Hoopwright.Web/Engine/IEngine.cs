@@ -39,6 +39,15 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Weather"/>.</summary>
     Task<string> WeatherAsync(string document, string weather, string language, string clock);
 
+    /// <summary>See <see cref="EngineWork.Days"/>.</summary>
+    Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language);
+
+    /// <summary>Makes a file of the days of the crew and hands it to the browser as a download; see <see cref="EngineWork.DaysFile"/>.</summary>
+    /// <param name="asked">What is asked, in the order in which the engine takes it.</param>
+    /// <param name="fileName">The name it is saved under.</param>
+    /// <returns>False when there is no calendar.</returns>
+    Task<bool> DownloadDaysAsync(string[] asked, string fileName);
+
     /// <summary>Makes the packet and hands it to the browser as a download.</summary>
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>

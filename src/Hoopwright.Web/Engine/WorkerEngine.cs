@@ -47,8 +47,14 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> WeatherAsync(string document, string weather, string language, string clock) => AskAsync("deep", "Weather", document, weather, language, clock);
 
     /// <inheritdoc/>
+    public Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language) => AskAsync("deep", "Days", document, job, weather, clock, today, language);
+
+    /// <inheritdoc/>
+    public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => ToldAsync(() => Download("DaysFile", asked, fileName));
+
+    /// <inheritdoc/>
     public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) =>
-        ToldAsync(() => DownloadPacket(document, paper, date, what, crew, fileName));
+        ToldAsync(() => Download("Packet", [document, paper, date, what, crew], fileName));
 
     private Task<string> AskAsync(string worker, string what, params string[] arguments) => ToldAsync(() => Ask(worker, what, arguments));
 
@@ -69,6 +75,6 @@ public sealed partial class WorkerEngine : IEngine
     [JSImport("ask", Desk)]
     private static partial Task<string> Ask(string worker, string what, string[] arguments);
 
-    [JSImport("downloadPacket", Desk)]
-    private static partial Task<bool> DownloadPacket(string plan, string paper, string date, string what, string crew, string fileName);
+    [JSImport("download", Desk)]
+    private static partial Task<bool> Download(string what, string[] arguments, string fileName);
 }

@@ -22,6 +22,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("orders", ["prices", "stock", "orders"], ["bow"]),
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
         new("steps", [], ["set-out", "bow", "left-side", "front-end", "roof-pull"]),
+        new("days", ["build"], ["set-out", "roof-pull"]),
         new("site-book", ["siteBook"], ["set-out"]),
     ];
 

@@ -28,10 +28,12 @@ function request(name, what, args) {
 
 export const ask = (name, what, args) => request(name, what, args);
 
-export async function downloadPacket(plan, paper, date, what, crew, fileName) {
-  const bytes = await request('deep', 'Packet', [plan, paper, date, what, crew]);
+const kinds = { zip: 'application/zip', ics: 'text/calendar', pdf: 'application/pdf' };
+
+export async function download(what, args, fileName) {
+  const bytes = await request('deep', what, args);
   if (bytes.length === 0) return false;
   const { save } = await import('./page.js');
-  save(new Blob([bytes], { type: what === 'zip' ? 'application/zip' : 'application/pdf' }), fileName);
+  save(new Blob([bytes], { type: kinds[fileName.split('.').pop()] }), fileName);
   return true;
 }
