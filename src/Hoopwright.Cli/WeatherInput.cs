@@ -25,11 +25,13 @@ internal sealed class WeatherInput
 
     /// <summary>Reads the file.</summary>
     public WeatherReading Read(ParseResult parsed, string file, Terminal terminal) =>
-        Files.Read(file, terminal, stream => WeatherReader.Read(stream, parsed.GetValue(Clock) is { } text ? Offset(text) : null));
+        Files.Read(file, terminal, stream => WeatherReader.Read(stream, Wall(parsed)));
 
     /// <summary>The first day asked for.</summary>
     public DateOnly? Day(ParseResult parsed) => parsed.GetValue(From) is { } text ? DayOption.Day(text) : null;
 
+    /// <summary>The clock on the wall; null where it is not given.</summary>
+    public TimeSpan? Wall(ParseResult parsed) => parsed.GetValue(Clock) is { } text ? Offset(text) : null;
 
     private static TimeSpan? Offset(string text) =>
         TimeSpan.TryParseExact(text.TrimStart('+', '-'), @"hh\:mm", CultureInfo.InvariantCulture, out TimeSpan span) && span.TotalHours <= 14 ? (text.StartsWith('-') ? -span : span) : null;

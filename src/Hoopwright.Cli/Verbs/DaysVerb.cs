@@ -63,8 +63,8 @@ internal static class DaysVerb
         CoverDayOutcome? days = read?.Record is { } record ? CoverDayPlanner.Plan(tunnel, cover, record, from) : null;
         List<Diagnostic> found = [.. read?.Diagnostics ?? [], .. years?.Diagnostics ?? [], .. days?.Diagnostics ?? []];
         BuildPlan build = parsed.GetValue(options.Recover) ? recover : steps;
-        CrewCalendar? calendar = read is null || read.Record is not null ? Calendar(tunnel, build, read?.Record ?? years?.Record, from, found) : null;
-        SeasonOdds? odds = calendar is null || parsed.GetValue(options.Odds) is not { } seasons ? null : Odds(tunnel, build, calendar, years?.Record ?? read?.Record, seasons, parsed.GetValue(options.Seed), found);
+        CrewCalendar? calendar = read is null || read.Record is not null ? Calendar(tunnel, build, read?.Record ?? years?.Record, from, input.Wall(parsed), found) : null;
+        SeasonOdds? odds = calendar is null || parsed.GetValue(options.Odds) is not { } seasons ? null : Odds(tunnel, build, calendar, years?.Record ?? read?.Record, seasons, parsed.GetValue(options.Seed), input.Wall(parsed), found);
         if (parsed.GetValue(plan.Json))
         {
             WeatherVerb.Print(terminal, json =>
@@ -106,7 +106,7 @@ internal static class DaysVerb
         return found.Exists(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
     }
 
-    private static CrewCalendar? Calendar(Tunnel tunnel, BuildPlan build, WeatherRecord? weather, DateOnly? from, List<Diagnostic> found)
+    private static CrewCalendar? Calendar(Tunnel tunnel, BuildPlan build, WeatherRecord? weather, DateOnly? from, TimeSpan? clock, List<Diagnostic> found)
     {
         if (weather is not null && from is null && tunnel.Plan.Build.Start is null)
         {
@@ -117,20 +117,20 @@ internal static class DaysVerb
                 from?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "\"start\": \"2026-04-18\", or --from"));
             if (from is null) return null;
         }
-        CrewCalendarOutcome outcome = CrewCalendarPlanner.Plan(tunnel, build, weather, from);
+        CrewCalendarOutcome outcome = CrewCalendarPlanner.Plan(tunnel, build, weather, from, clock);
         // What was asked for the covering day already is told once.
         found.AddRange(outcome.Diagnostics.Where(each => !found.Exists(told => told.Code == each.Code)));
         return outcome.Calendar;
     }
 
-    private static SeasonOdds? Odds(Tunnel tunnel, BuildPlan build, CrewCalendar calendar, WeatherRecord? climate, int seasons, ulong seed, List<Diagnostic> found)
+    private static SeasonOdds? Odds(Tunnel tunnel, BuildPlan build, CrewCalendar calendar, WeatherRecord? climate, int seasons, ulong seed, TimeSpan? clock, List<Diagnostic> found)
     {
         if (climate is null)
         {
             found.Add(new Diagnostic("calendar.no-climate", Severity.Error, "weather", "There is no weather to draw seasons from.", null, "--climate with a weather file of a year, or of many"));
             return null;
         }
-        (SeasonOdds? odds, ImmutableArray<Diagnostic> told) = SeasonPlanner.Odds(tunnel, build, calendar, climate, seasons, seed);
+        (SeasonOdds? odds, ImmutableArray<Diagnostic> told) = SeasonPlanner.Odds(tunnel, build, calendar, climate, seasons, seed, clock);
         found.AddRange(told);
         return odds;
     }

@@ -97,7 +97,7 @@ public static class CrewIcs
     {
         yield return words.Say(step.Step.Purpose);
         yield return words.Fill("People: {0}", Text(shift.People));
-        if (step.Weather == WeatherLook.NotLookedAt) yield return words.Say(calendar.ForecastTo is null ? "Weather not looked at: no forecast." : "Weather not looked at: no forecast so far ahead.");
+        if (CrewCalendarSheet.Look(calendar, step) is { Length: > 0 } look) yield return words.Say(look);
         if (shift.Number == 1 && !step.Step.Materials.IsEmpty)
             yield return words.Fill("Load: {0}", string.Join("; ", CrewCalendarSheet.Together(step.Step.Materials).Select(line => $"{MaterialText.Amount(line.Quantity, line.Unit, units)} {words.Say(line.Name)}")));
         if (!step.Step.Tools.IsEmpty) yield return words.Fill("Tools: {0}", string.Join("; ", step.Step.Tools.Select(tool => $"{Text(tool.Count)} {words.Say(tool.Name)}")));

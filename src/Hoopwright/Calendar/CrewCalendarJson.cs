@@ -99,7 +99,7 @@ public static class CrewCalendarJson
         json.WriteString("heldByStep", step.HeldByStep);
         json.WriteString("why", CrewCalendarSheet.Why(calendar, step));
         json.WriteString("weather", WeatherJson.Camel(step.Weather.ToString()));
-        json.WriteString("weatherSays", CrewCalendarSheet.Look(step.Weather, calendar.ForecastTo is not null));
+        json.WriteString("weatherSays", CrewCalendarSheet.Look(calendar, step));
         json.WriteEndObject();
     }
 

@@ -21,12 +21,13 @@ public static class CrewCalendarPlanner
     /// <param name="build">The steps.</param>
     /// <param name="weather">A forecast, in whose hours steps wait for the weather that they need; a record of most of a year or more holds nothing up. Null without one.</param>
     /// <param name="from">Plan no earlier than this day; null for the first day of the plan.</param>
-    public static CrewCalendarOutcome Plan(Tunnel tunnel, BuildPlan build, WeatherRecord? weather = null, DateOnly? from = null)
+    /// <param name="clock">By how much the clock on the wall is ahead of universal time; null for that of the weather, or the standard time of the longitude.</param>
+    public static CrewCalendarOutcome Plan(Tunnel tunnel, BuildPlan build, WeatherRecord? weather = null, DateOnly? from = null, TimeSpan? clock = null)
     {
         ArgumentNullException.ThrowIfNull(tunnel);
         ArgumentNullException.ThrowIfNull(build);
         List<Diagnostic> found = [];
-        if (CrewSetting.Of(tunnel, build, weather, from, found) is not { } setting) return new(null, [.. found]);
+        if (CrewSetting.Of(tunnel, build, weather, from, clock, found) is not { } setting) return new(null, [.. found]);
         if (setting.Steps.IsEmpty) return new(Finished(setting), [.. found, .. setting.Answers.Assumptions]);
         foreach (int ahead in CalendarDefaults.DaysAhead)
         {

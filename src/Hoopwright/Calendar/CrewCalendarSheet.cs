@@ -37,7 +37,7 @@ public static class CrewCalendarSheet
         foreach (PlannedStep step in calendar.Steps)
         {
             text.Append(CultureInfo.InvariantCulture, $"  {step.Start:yyyy-MM-dd HH:mm}  {step.Step.Title}: {Why(calendar, step)}; {Slip(step)}");
-            if (Look(step.Weather, calendar.ForecastTo is not null) is { Length: > 0 } look) text.Append("; ").Append(look);
+            if (Look(calendar, step) is { Length: > 0 } look) text.Append("; ").Append(look);
             text.Append(".\n");
         }
         if (odds is not null) Odds(text, calendar, odds);
@@ -76,15 +76,22 @@ public static class CrewCalendarSheet
     }
 
     /// <summary>What was looked at of a step's weather; empty where it needs none.</summary>
-    /// <param name="look">What was looked at.</param>
-    /// <param name="hasForecast">Whether there is a forecast.</param>
-    public static string Look(WeatherLook look, bool hasForecast) => look switch
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="step">The step.</param>
+    public static string Look(CrewCalendar calendar, PlannedStep step)
     {
-        WeatherLook.NotNeeded => "",
-        WeatherLook.Fit => "weather fit by the forecast",
-        WeatherLook.PartlyFit => "weather fit as far as the forecast goes",
-        WeatherLook.NotLookedAt => hasForecast ? "weather not looked at: no forecast so far ahead" : "weather not looked at: no forecast",
-    };
+        ArgumentNullException.ThrowIfNull(calendar);
+        ArgumentNullException.ThrowIfNull(step);
+        return step.Weather switch
+        {
+            WeatherLook.NotNeeded => "",
+            WeatherLook.Fit => "weather fit by the forecast",
+            WeatherLook.PartlyFit => "weather fit as far as the forecast goes",
+            WeatherLook.NotLookedAt => calendar.ForecastTo is not { } last ? "weather not looked at: no forecast"
+                : DateOnly.FromDateTime(step.Start) >= last ? "weather not looked at: no forecast so far ahead"
+                : "weather not looked at: no forecast of its hours",
+        };
+    }
 
     /// <summary>A line of materials as one says it: how much of what.</summary>
     /// <param name="line">The line.</param>

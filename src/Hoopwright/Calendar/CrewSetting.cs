@@ -45,7 +45,7 @@ internal sealed class CrewSetting
     internal static bool IsClimate(WeatherRecord record) => record.IsTypicalYear || record.Count >= HoursOfClimate;
 
     /// <summary>From plan, steps and weather; null when there is an error.</summary>
-    internal static CrewSetting? Of(Tunnel tunnel, BuildPlan build, WeatherRecord? weather, DateOnly? from, List<Diagnostic> found)
+    internal static CrewSetting? Of(Tunnel tunnel, BuildPlan build, WeatherRecord? weather, DateOnly? from, TimeSpan? clock, List<Diagnostic> found)
     {
         Plan plan = tunnel.Plan;
         var answers = new Answers(tunnel.Units);
@@ -53,11 +53,11 @@ internal sealed class CrewSetting
             found.Add(new Diagnostic("calendar.no-start", Severity.Error, "build.start", "It is not said on which day work begins.", null, "\"start\": \"2026-04-18\""));
         if (plan.Build is { Start: { } first, FinishBy: { } last } && last < first)
             found.Add(new Diagnostic("calendar.finish-before-start", Severity.Error, "build.finishBy", "It is to be finished before work begins.", Written(last), $"{Written(first)} or later"));
-        WorkDays? days = WorkDays.Of(plan, weather, answers, found);
+        WorkDays? days = WorkDays.Of(plan, weather, clock, answers, found);
         ImmutableDictionary<string, DateTime?> done = Doings(plan, build, days, found);
         if (days is null || found.Any(each => each.Severity == Severity.Error)) return null;
         DateOnly start = plan.Build.Start is { } begin && (from is null || begin > from) ? begin : from!.Value;
-        return new CrewSetting(tunnel, build, weather is not null && !IsClimate(weather) ? weather : null, start, days, answers)
+        return new CrewSetting(tunnel, build, weather is not null && !IsClimate(weather) ? weather.ByClock(clock ?? weather.UtcOffset) : null, start, days, answers)
         {
             Steps = [.. build.Steps.Where(step => !done.ContainsKey(step.Id))],
             Done = done,

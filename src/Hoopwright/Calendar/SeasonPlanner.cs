@@ -21,8 +21,9 @@ public static class SeasonPlanner
     /// <param name="climate">Weather of most of a year or more.</param>
     /// <param name="seasons">How many; 1 to 100,000.</param>
     /// <param name="seed">What they are drawn by.</param>
+    /// <param name="clock">By how much the clock on the wall is ahead of universal time; null for that of the weather.</param>
     /// <returns>The odds; none when the weather is too short, and why.</returns>
-    public static (SeasonOdds? Odds, ImmutableArray<Diagnostic> Diagnostics) Odds(Tunnel tunnel, BuildPlan build, CrewCalendar calendar, WeatherRecord climate, int seasons, ulong seed)
+    public static (SeasonOdds? Odds, ImmutableArray<Diagnostic> Diagnostics) Odds(Tunnel tunnel, BuildPlan build, CrewCalendar calendar, WeatherRecord climate, int seasons, ulong seed, TimeSpan? clock = null)
     {
         ArgumentNullException.ThrowIfNull(tunnel);
         ArgumentNullException.ThrowIfNull(build);
@@ -30,6 +31,7 @@ public static class SeasonPlanner
         ArgumentNullException.ThrowIfNull(climate);
         ArgumentOutOfRangeException.ThrowIfLessThan(seasons, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(seasons, 100_000);
+        climate = climate.ByClock(clock ?? climate.UtcOffset);
         var days = new SeasonDays(climate);
         if (!CrewSetting.IsClimate(climate) || days.Count < 300)
         {
@@ -37,14 +39,14 @@ public static class SeasonPlanner
         }
         List<Diagnostic> found = [];
         // The clock, the sun and the people are those of the calendar, which has told what is wrong with them.
-        if (CrewSetting.Of(tunnel, build, climate, calendar.From, found) is not { } setting) return (null, [.. found]);
+        if (CrewSetting.Of(tunnel, build, climate, calendar.From, clock, found) is not { } setting) return (null, [.. found]);
         var hours = new StepHours(tunnel, climate, new Answers(tunnel.Units));
         var slots = new WorkSlots(setting.Days.Days(calendar.From, DateOnly.FromDateTime(calendar.End).DayNumber - calendar.From.DayNumber + DaysLater));
         var plan = new SeasonPlan(slots, new CrewJob(slots, new Gate(slots, null, null), setting.Steps, setting.Done, day => day.People), calendar.Steps.Select(step => step.Step.Id));
         return (Draw(plan, hours, days, setting.Steps, calendar.From, seasons, seed), []);
     }
 
-    private static SeasonOdds Draw(SeasonPlan plan, StepHours hours, SeasonDays days, ImmutableArray<BuildStep> steps, DateOnly from, int seasons, ulong seed)
+    private static SeasonOdds Draw(SeasonPlan plan, StepHours hours, SeasonDays days, ImmutableArray<BuildStep> steps, DateOnly from, int seasons, ulong seed, TimeSpan? clock = null)
     {
         StepWeather[] kinds = [.. steps.Select(step => step.Weather).Distinct().Where(weather => weather != StepWeather.Any)];
         bool[][] rows = [.. kinds.Select(hours.Of)], fit = [.. kinds.Select(_ => new bool[plan.Slots.Count])];

@@ -37,7 +37,7 @@ internal sealed class WorkDays
     internal TimeSpan UsualEnd => _begins.ToTimeSpan() + TimeSpan.FromHours(_hours);
 
     /// <summary>From the plan; null when its rows of days cannot be followed.</summary>
-    internal static WorkDays? Of(Plan plan, WeatherRecord? weather, Answers answers, List<Diagnostic> found)
+    internal static WorkDays? Of(Plan plan, WeatherRecord? weather, TimeSpan? clock, Answers answers, List<Diagnostic> found)
     {
         bool isWrong = false;
         HashSet<object> seen = [];
@@ -55,10 +55,10 @@ internal sealed class WorkDays
         }
         if (isWrong) return null;
         Place? place = plan.Site is { Latitude: { } north, Longitude: { } east } ? new Place(north.Value, east.Value, plan.Site.Elevation?.Value ?? weather?.Place?.Elevation ?? Quantities.Length.Zero) : weather?.Place;
-        TimeSpan offset = weather?.UtcOffset ?? TimeSpan.FromHours(Math.Round((place?.Longitude.Degrees ?? 0) / 15));
+        TimeSpan offset = clock ?? weather?.UtcOffset ?? TimeSpan.FromHours(Math.Round((place?.Longitude.Degrees ?? 0) / 15));
         if (place is null)
             found.Add(new Diagnostic("calendar.no-place", Severity.Assumption, "site.latitude", "It is not known where the place is, so the end of daylight was not looked at.", null, "site.latitude and site.longitude"));
-        else if (weather is null)
+        else if (weather is null && clock is null)
             found.Add(new Diagnostic("calendar.clock", Severity.Assumption, "site.longitude", "Sunrise and sunset are by the standard time of the longitude; in summer time they are an hour later.", null, string.Create(CultureInfo.InvariantCulture, $"UTC{(offset < TimeSpan.Zero ? "-" : "+")}{offset:hh\\:mm}")));
         return new WorkDays(plan, answers, place, offset);
     }

@@ -53,9 +53,14 @@ public sealed class CrewCalendarTests
     public void Work_ends_at_sunset_where_that_is_earlier()
     {
         var site = new Site { Latitude = new Written<Angle>("42.5°", Angle.FromDegrees(42.5)), Longitude = new Written<Angle>("-76.5°", Angle.FromDegrees(-76.5)) };
-        CrewCalendar calendar = Planned(With(new Build { Start = new(2026, 12, 14), Begins = new(8, 0), Hours = 12 }, site: site), Plan(Step("posts", 60, 1, 4)));
+        var tunnel = With(new Build { Start = new(2026, 12, 14), Begins = new(8, 0), Hours = 12 }, site: site);
+        CrewCalendar calendar = Planned(tunnel, Plan(Step("posts", 60, 1, 4)));
         // The U.S. Naval Observatory's tables put sunset in mid-December at this latitude near 16:33 standard time: from memory.
         Assert.All(calendar.Days, day => Assert.Equal(new TimeOnly(16, 30), day.Day.Ends));
+        // By a clock that is an hour ahead the sun sets an hour later.
+        CrewCalendarOutcome summer = CrewCalendarPlanner.Plan(tunnel, Plan(Step("posts", 60, 1, 4)), clock: TimeSpan.FromHours(-4));
+        Assert.All(summer.Calendar!.Days, day => Assert.Equal(new TimeOnly(17, 30), day.Day.Ends));
+        Assert.Equal(["calendar.clock"], CrewCalendarPlanner.Plan(tunnel, Plan(Step("posts", 60, 1, 4))).Diagnostics.Select(each => each.Code).Except(summer.Diagnostics.Select(each => each.Code)));
     }
 
     [Fact]
@@ -70,8 +75,12 @@ public sealed class CrewCalendarTests
         Assert.Equal(Monday.ToDateTime(new(13, 0)), calendar["boards"].Start);
         Assert.Equal(Monday.ToDateTime(new(15, 0)), calendar["boards"].Shifts[0].To);
         Assert.Equal((WeatherLook.NotNeeded, WeatherLook.NotLookedAt), (calendar["last"].Weather, calendar["trim"].Weather));
-        Assert.Equal(WeatherLook.NotLookedAt, Planned(With(Weekdays), Plan(film))["film"].Weather);
-        Assert.Equal(Monday.ToDateTime(new(8, 0)), Planned(With(Weekdays), Plan(film))["film"].Start);
+        Assert.Equal(
+            ["weather fit by the forecast", "", "weather not looked at: no forecast so far ahead"], new[] { "film", "last", "trim" }.Select(id => CrewCalendarSheet.Look(calendar, calendar[id])));
+        CrewCalendar early = Planned(With(Weekdays with { Start = Monday.AddDays(-4) }), Plan(film), forecast), without = Planned(With(Weekdays), Plan(film));
+        Assert.Equal("weather not looked at: no forecast of its hours", CrewCalendarSheet.Look(early, early["film"]));
+        Assert.Equal((WeatherLook.NotLookedAt, "weather not looked at: no forecast"), (without["film"].Weather, CrewCalendarSheet.Look(without, without["film"])));
+        Assert.Equal(Monday.ToDateTime(new(8, 0)), without["film"].Start);
     }
 
     [Fact]
