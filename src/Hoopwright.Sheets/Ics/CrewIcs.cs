@@ -50,7 +50,7 @@ public static class CrewIcs
                     ("STATUS", step.Weather is WeatherLook.NotLookedAt or WeatherLook.PartlyFit ? "TENTATIVE" : "CONFIRMED"),
                 ];
                 if (shift == day.Shifts[0]) lines.AddRange(Alarm(shift, Title(step, shift, words)));
-                Event(file, uid, stamp, before.SequenceOf(uid, lines.Select(line => $"{line.Name}:{line.Value}")), lines);
+                Event(file, uid, stamp, before.SequenceOf(uid, lines.Select(line => $"{line.Name}:{line.Value}"), stamp), lines);
                 written.Add(uid);
             }
         }
@@ -60,7 +60,7 @@ public static class CrewIcs
         {
             // Cancelled as it last stood, without its alarm.
             (string Name, string Value)[] lines = [.. before.LinesOf(uid).TakeWhile(line => line != "BEGIN:VALARM").Select(line => line.Split(':', 2)).Where(line => line[0] != "STATUS").Select(line => (line[0], line[1])), ("STATUS", "CANCELLED")];
-            Event(file, uid, stamp, before.SequenceOf(uid, lines.Select(line => $"{line.Name}:{line.Value}")), lines);
+            Event(file, uid, stamp, before.SequenceOf(uid, lines.Select(line => $"{line.Name}:{line.Value}"), stamp), lines);
         }
         IcsText.Line(file, "END", "VCALENDAR");
         return Encoding.UTF8.GetBytes(file.ToString());

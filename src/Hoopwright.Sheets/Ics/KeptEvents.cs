@@ -7,6 +7,8 @@ namespace Hoopwright.Sheets.Ics;
 /// <summary>The events of a calendar file that was written before, so that the next one takes up where it left off.</summary>
 public sealed class KeptEvents
 {
+    private static readonly DateTimeOffset RevisionsBegin = new(2020, 1, 1, 0, 0, 0, TimeSpan.Zero);
+
     private readonly ImmutableSortedDictionary<string, (int Sequence, ImmutableArray<string> Lines)> _events;
 
     private KeptEvents(ImmutableSortedDictionary<string, (int, ImmutableArray<string>)> events) => _events = events;
@@ -38,9 +40,14 @@ public sealed class KeptEvents
         return new KeptEvents(events.ToImmutable());
     }
 
-    /// <summary>The revision of an event with some lines: as it was where they are the same, one more where they differ.</summary>
-    internal int SequenceOf(string uid, IEnumerable<string> lines) =>
-        !_events.TryGetValue(uid, out (int Sequence, ImmutableArray<string> Lines) before) ? 0 : before.Lines.SequenceEqual(lines.Where(IsContent)) ? before.Sequence : before.Sequence + 1;
+    /// <summary>The revision of an event with some lines: as it was where they are the same, else a later one.</summary>
+    internal int SequenceOf(string uid, IEnumerable<string> lines, DateTimeOffset stamp)
+    {
+        // Minutes, so that a file that is made later goes before one of which nothing is known here.
+        int minutes = (int)Math.Clamp((stamp - RevisionsBegin).TotalMinutes, 0, int.MaxValue);
+        return !_events.TryGetValue(uid, out (int Sequence, ImmutableArray<string> Lines) before) ? minutes
+            : before.Lines.SequenceEqual(lines.Where(IsContent)) ? before.Sequence : Math.Max(before.Sequence + 1, minutes);
+    }
 
     /// <summary>The lines of an event, without its name, stamp and revision.</summary>
     internal ImmutableArray<string> LinesOf(string uid) => _events[uid].Lines;
