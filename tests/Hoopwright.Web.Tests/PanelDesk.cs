@@ -69,7 +69,7 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => Task.FromResult(false);
 
-        public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) => Task.FromResult(false);
+        public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) => Task.FromResult(false);
     }
 
     private sealed class OneShelf : IShelf

@@ -51,5 +51,5 @@ internal static partial class EngineDesk
         EngineWork.DaysFile(document, job, weather, clock, today, language, paper, what, stamp);
 
     [JSExport]
-    internal static byte[] Packet(string document, string paper, string date, string what, string crew) => EngineWork.Packet(document, paper, date, what, crew);
+    internal static byte[] Packet(string document, string paper, string date, string what, string crew, string weather, string clock) => EngineWork.Packet(document, paper, date, what, crew, weather, clock);
 }

@@ -102,9 +102,7 @@ public static partial class EngineWork
     {
         PlannedTunnel planned = Supplied(document);
         if (planned is not { Tunnel: { } tunnel, Cover: { } cover }) return "";
-        TimeSpan? wall = OffsetOf(clock);
-        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather), wall);
-        WeatherRecord? record = wall is { } told ? reading.Record?.ByClock(told) : reading.Record;
+        (WeatherReading reading, WeatherRecord? record) = RecordOf(weather, clock);
         CoverDayOutcome? days = record is null ? null : CoverDayPlanner.Plan(tunnel, cover, record);
         CrewWords words = CrewWords.Of(language);
         UnitSystem units = planned.Units;
@@ -236,6 +234,20 @@ public static partial class EngineWork
     };
 
     /// <summary>A plan worked out as far as its film and what holds it; the very one that was worked out last where there is one.</summary>
+    // What the packet says of a weather file: when to pull, and of a whole year what it is like inside.
+    private static CoverWeather? WeatherOf(PlannedTunnel planned, string weather, string clock)
+    {
+        if (weather.Length == 0 || planned is not { Tunnel: { } tunnel, Cover: { } cover } || RecordOf(weather, clock).Record is not { } record || CoverDayPlanner.Plan(tunnel, cover, record).Report is not { } report) return null;
+        return new CoverWeather(report, record, InsidePlanner.SpeaksOfAYear(record) ? InsidePlanner.Plan(tunnel, record).Report : null);
+    }
+
+    private static (WeatherReading Reading, WeatherRecord? Record) RecordOf(string weather, string clock)
+    {
+        TimeSpan? wall = OffsetOf(clock);
+        WeatherReading reading = WeatherReader.Read(Encoding.UTF8.GetBytes(weather), wall);
+        return (reading, wall is { } told ? reading.Record?.ByClock(told) : reading.Record);
+    }
+
     private static PlannedTunnel Supplied(string document) =>
         last is { } known && known.Document == document ? known.Planned : Glance(document);
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Hoopwright.BuildSteps;
 using Hoopwright.Calendar;
 using Hoopwright.Diagnostics;
@@ -120,9 +119,7 @@ public static partial class EngineWork
     {
         if (planned is not { Tunnel: { } tunnel, Steps: { } whole, RecoverSteps: { } recover }) return null;
         BuildPlan build = job == "recover" ? recover : whole;
-        TimeSpan? wall = OffsetOf(clock);
-        WeatherRecord? record = weather.Length == 0 ? null : WeatherReader.Read(Encoding.UTF8.GetBytes(weather), wall).Record;
-        if (wall is { } told) record = record?.ByClock(told);
+        WeatherRecord? record = weather.Length == 0 ? null : RecordOf(weather, clock).Record;
         DateOnly day = DateOnly.ParseExact(today, StepMarks.DayForm, CultureInfo.InvariantCulture);
         return (build, CrewCalendarPlanner.Plan(tunnel, build, record is not null && CrewCalendarPlanner.IsForecast(record) ? record : null, day), record);
     }

@@ -132,8 +132,10 @@ public static partial class EngineWork
     /// <param name="date">The day on the sheets, as 2026-03-01.</param>
     /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, cards or cards-recover for the step cards alone, zip for everything.</param>
     /// <param name="crew">The language of the crew sheets.</param>
+    /// <param name="weather">A weather file, whose pages go with it; empty for none.</param>
+    /// <param name="clock">The clock on the wall, as -04:00, by which hours are told; empty for that of the file.</param>
     /// <returns>The bytes of one file; empty when the plan has errors.</returns>
-    public static byte[] Packet(string document, string paper, string date, string what, string crew)
+    public static byte[] Packet(string document, string paper, string date, string what, string crew, string weather, string clock)
     {
         PlannedTunnel planned = WholePlan(document);
         if (planned.Tunnel is null) return [];
@@ -141,7 +143,7 @@ public static partial class EngineWork
         if (what == "cards") return [.. StepCards.Write(planned, size, day, crew).Bytes];
         if (what == "cards-recover") return [.. StepCards.Write(planned, size, day, crew, BuildJob.Recover).Bytes];
         if (what == "crew") return [.. CrewSheets.Write(planned, size, day, crew).Bytes];
-        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, crew: crew);
+        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, crew: crew, weather: WeatherOf(planned, weather, clock));
         return what == "pdf" ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);
     }
 

@@ -53,8 +53,8 @@ public sealed partial class WorkerEngine : IEngine
     public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => ToldAsync(() => Download("DaysFile", asked, fileName));
 
     /// <inheritdoc/>
-    public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string fileName) =>
-        ToldAsync(() => Download("Packet", [document, paper, date, what, crew], fileName));
+    public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) =>
+        ToldAsync(() => Download("Packet", [document, paper, date, what, crew, weather, clock], fileName));
 
     private Task<string> AskAsync(string worker, string what, params string[] arguments) => ToldAsync(() => Ask(worker, what, arguments));
 

@@ -70,7 +70,7 @@ public static class CrewCalendarPlanner
         for (int each = MostHelpers; each >= fewest; each--)
         {
             int more = each;
-            var job = new CrewJob(slots, gate, setting.Steps, setting.Done, day => Math.Max(0, day.People + more));
+            var job = new CrewJob(slots, gate, setting.Steps, setting.Done, setting.Tools, day => Math.Max(0, day.People + more));
             SchedulePlan plan = Scheduler.Solve(job.Job, Effort);
             if (plan.Diagnostics.FirstOrDefault(diagnostic => diagnostic.Code == "schedule.circle") is { } circle)
             {
@@ -127,7 +127,7 @@ public static class CrewCalendarPlanner
         }
         int most = days.Max(day => day.People);
         var slots = new WorkSlots(days);
-        var job = new CrewJob(slots, new Gate(slots, null, null), setting.Steps, setting.Done, day => day.People);
+        var job = new CrewJob(slots, new Gate(slots, null, null), setting.Steps, setting.Done, setting.Tools, day => day.People);
         for (int at = 0; at < setting.Steps.Length; at++)
         {
             BuildStep step = setting.Steps[at];

@@ -10,23 +10,31 @@ namespace Hoopwright.Calendar;
 /// </summary>
 internal sealed class CrewJob
 {
-    private const string People = "people";
+    private const string People = "people", ToolPrefix = "tool ";
 
     private readonly WorkSlots _slots;
     private readonly Gate _gate;
     private readonly ImmutableDictionary<string, DateTime?> _done;
 
-    internal CrewJob(WorkSlots slots, Gate gate, ImmutableArray<BuildStep> steps, ImmutableDictionary<string, DateTime?> done, Func<WorkDay, int> people)
+    internal CrewJob(WorkSlots slots, Gate gate, ImmutableArray<BuildStep> steps, ImmutableDictionary<string, DateTime?> done, ImmutableArray<Tool> tools, Func<WorkDay, int> people)
     {
-        (_slots, _gate, _done, Steps) = (slots, gate, done, steps);
+        (_slots, _gate, _done, Steps, Tools) = (slots, gate, done, steps, tools);
+        // With fewer than usual of a tool a step goes on with those there are.
+        ToolsTaken = [.. steps.Select(step => tools.Select(limit => Math.Min(limit.Count, step.Tools.FirstOrDefault(tool => tool.Name == limit.Name)?.Count ?? 0)).ToArray())];
         PeopleOn = [.. slots.Days.Select(people)];
         Takes = [.. steps.Select(Pace)];
         Work = [.. steps.Select(step => Math.Max(1, WorkSlots.Of(step.Work.Likely)))];
-        Job = new ScheduleJob([new ScheduleResource(People, PeopleOn.Max()) { AmountByDay = PeopleOn }], [.. steps.Select(Activity)], null, []) { DayLengths = slots.Lengths };
+        Job = new ScheduleJob([new ScheduleResource(People, PeopleOn.Max()) { AmountByDay = PeopleOn }, .. tools.Select(tool => new ScheduleResource(ToolPrefix + tool.Name, tool.Count))], [.. steps.Select(Activity)], null, []) { DayLengths = slots.Lengths };
     }
 
     /// <summary>The steps that are still to be done.</summary>
     internal ImmutableArray<BuildStep> Steps { get; }
+
+    /// <summary>Tools of which there are only so many.</summary>
+    internal ImmutableArray<Tool> Tools { get; }
+
+    /// <summary>How many of each of those a step takes while it is worked on.</summary>
+    internal int[][] ToolsTaken { get; }
 
     /// <summary>How many come on each day.</summary>
     internal ImmutableArray<int> PeopleOn { get; }
@@ -90,7 +98,7 @@ internal sealed class CrewJob
             for (int slot = ready; slot < may.Length; slot++) may[slot] = FitsInOneGo(at, slot);
         }
         return new ScheduleActivity(
-            step.Id, Work[at], ImmutableDictionary<string, int>.Empty, [.. step.After.Where(wait => open.Contains(wait.StepId) && wait.Wait == TimeSpan.Zero).Select(wait => wait.StepId)],
+            step.Id, Work[at], Enumerable.Range(0, Tools.Length).Where(tool => ToolsTaken[at][tool] > 0).ToImmutableDictionary(tool => ToolPrefix + Tools[tool].Name, tool => ToolsTaken[at][tool]), [.. step.After.Where(wait => open.Contains(wait.StepId) && wait.Wait == TimeSpan.Zero).Select(wait => wait.StepId)],
             Pace: new SchedulePace(People, [.. Takes[at]]))
         {
             MayStart = [.. may],

@@ -35,6 +35,9 @@ internal sealed class CrewSetting
 
     internal StepHours? Hours { get; }
 
+    /// <summary>Tools of which there are only so many.</summary>
+    internal required ImmutableArray<Tool> Tools { get; init; }
+
     /// <summary>The steps that are left.</summary>
     internal required ImmutableArray<BuildStep> Steps { get; init; }
 
@@ -55,13 +58,32 @@ internal sealed class CrewSetting
             found.Add(new Diagnostic("calendar.finish-before-start", Severity.Error, "build.finishBy", "It is to be finished before work begins.", Written(last), $"{Written(first)} or later"));
         WorkDays? days = WorkDays.Of(plan, weather, clock, answers, found);
         ImmutableDictionary<string, DateTime?> done = Doings(plan, build, days, found);
+        ImmutableArray<Tool> tools = ToolsOf(plan, build, done, found);
         if (days is null || found.Any(each => each.Severity == Severity.Error)) return null;
         DateOnly start = plan.Build.Start is { } begin && (from is null || begin > from) ? begin : from!.Value;
         return new CrewSetting(tunnel, build, weather is not null && !IsClimate(weather) ? weather.ByClock(clock ?? weather.UtcOffset) : null, start, days, answers)
         {
             Steps = [.. build.Steps.Where(step => !done.ContainsKey(step.Id))],
             Done = done,
+            Tools = tools,
         };
+    }
+
+    // The tools that the plan says there are few of; of one that it names twice, the fewest.
+    private static ImmutableArray<Tool> ToolsOf(Plan plan, BuildPlan build, ImmutableDictionary<string, DateTime?> done, List<Diagnostic> found)
+    {
+        ImmutableArray<string> known = [.. build.Steps.SelectMany(step => step.Tools).Select(tool => tool.Name).Distinct().Order(StringComparer.Ordinal)];
+        Dictionary<string, int> few = [];
+        for (int at = 0; at < plan.Build.Tools.Length; at++)
+        {
+            if (plan.Build.Tools[at] is not { Name: { } name, Count: { } count }) continue;
+            string path = string.Create(CultureInfo.InvariantCulture, $"build.tools[{at}].name");
+            if (!known.Contains(name)) found.Add(new Diagnostic("calendar.unknown-tool", Severity.Warning, path, "No step takes a tool of this name, so nothing waits for it.", name, NearestWord.Accepted(name, known)));
+            else if (count == 0 && build.Steps.FirstOrDefault(step => !done.ContainsKey(step.Id) && step.Tools.Any(tool => tool.Name == name)) is { } step)
+                found.Add(new Diagnostic("calendar.no-tool", Severity.Error, path, $"{step.Title} takes a tool of which there is none.", name, "one, borrowed or hired"));
+            else few[name] = Math.Min(few.GetValueOrDefault(name, count), count);
+        }
+        return [.. few.OrderBy(tool => tool.Key, StringComparer.Ordinal).Select(tool => new Tool(tool.Key, tool.Value))];
     }
 
     internal static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -5,11 +5,13 @@ internal sealed class Season
 {
     private readonly SeasonPlan _plan;
     private readonly int[] _busy, _ends;
+    private readonly int[][] _inUse;
 
     internal Season(SeasonPlan plan)
     {
         _plan = plan;
         (_busy, _ends) = (new int[plan.Slots.Count], new int[plan.Job.Steps.Length]);
+        _inUse = [.. plan.Job.Tools.Select(_ => new int[plan.Slots.Count])];
     }
 
     /// <summary>Goes through it.</summary>
@@ -20,6 +22,7 @@ internal sealed class Season
     internal int Run(bool[]?[] fit, int[] work, int[] waited)
     {
         Array.Clear(_busy);
+        foreach (int[] tool in _inUse) Array.Clear(tool);
         int last = 0;
         foreach (int step in _plan.Order)
         {
@@ -31,12 +34,25 @@ internal sealed class Season
             int[] takes = _plan.Takes[step];
             for (int slot = start; slot < end; slot++)
             {
-                if (fit[step] is not { } may || may[slot]) _busy[slot] += takes[slot];
+                if (fit[step] is { } may && !may[slot]) continue;
+                _busy[slot] += takes[slot];
+                for (int tool = 0; tool < _inUse.Length && takes[slot] > 0; tool++) _inUse[tool][slot] += _plan.Job.ToolsTaken[step][tool];
             }
             _ends[step] = end;
             last = Math.Max(last, end);
         }
         return last;
+    }
+
+    // Whether hands or tools are wanting for a step in a slot.
+    private bool Lacks(int step, int slot)
+    {
+        if (_busy[slot] + _plan.Takes[step][slot] > _plan.There(slot)) return true;
+        for (int tool = 0; tool < _inUse.Length; tool++)
+        {
+            if (_inUse[tool][slot] + _plan.Job.ToolsTaken[step][tool] > _plan.Job.Tools[tool].Count) return true;
+        }
+        return false;
     }
 
     // The first start from which a step can be carried through.
@@ -47,7 +63,7 @@ internal sealed class Season
         int count = _plan.Slots.Count, start = ready;
         while (start < count)
         {
-            if (takes[start] == 0 || fit?[start] == false || _busy[start] + takes[start] > _plan.There(start))
+            if (takes[start] == 0 || fit?[start] == false || Lacks(step, start))
             {
                 start++;
                 continue;
@@ -63,7 +79,7 @@ internal sealed class Season
                     break;
                 }
                 if (takes[slot] == 0 || fit?[slot] == false) continue;
-                if (_busy[slot] + takes[slot] > _plan.There(slot))
+                if (Lacks(step, slot))
                 {
                     if (!inOneGo || planned > 0) blocked = slot;
                     else left = 0;

@@ -42,7 +42,7 @@ public static class SeasonPlanner
         if (CrewSetting.Of(tunnel, build, climate, calendar.From, clock, found) is not { } setting) return (null, [.. found]);
         var hours = new StepHours(tunnel, climate, new Answers(tunnel.Units));
         var slots = new WorkSlots(setting.Days.Days(calendar.From, DateOnly.FromDateTime(calendar.End).DayNumber - calendar.From.DayNumber + DaysLater));
-        var plan = new SeasonPlan(slots, new CrewJob(slots, new Gate(slots, null, null), setting.Steps, setting.Done, day => day.People), calendar.Steps.Select(step => step.Step.Id));
+        var plan = new SeasonPlan(slots, new CrewJob(slots, new Gate(slots, null, null), setting.Steps, setting.Done, setting.Tools, day => day.People), calendar.Steps.Select(step => step.Step.Id));
         return (Draw(plan, hours, days, setting.Steps, calendar.From, seasons, seed), []);
     }
 

@@ -25,4 +25,8 @@ public sealed record Build : PlanSection
     /// <summary>Who comes on which weekday, and on which date that is otherwise. When any weekday is listed, nobody comes on the others.</summary>
     [Description("Who comes on which weekday, and on which date that is otherwise. When any weekday is listed, nobody comes on the others.")]
     public ImmutableArray<BuildDay> Days { get; init; } = [];
+
+    /// <summary>Tools of which there are only so many, so that steps wait for them; of all others there are enough.</summary>
+    [Description("Tools of which there are only so many, so that steps wait for them; of all others there are enough.")]
+    public ImmutableArray<BuildTool> Tools { get; init; } = [];
 }

@@ -17,12 +17,17 @@ internal static class DayFormats
         Clock<BuildDay>("begins", day => day.Begins, (day, value) => day with { Begins = value }),
         Count<BuildDay>("hours", 1, 16, day => day.Hours, (day, value) => day with { Hours = value }));
 
+    public static PlanFormat<BuildTool> BuildTool { get; } = new(
+        Text<BuildTool>("name", "cordless drill", tool => tool.Name, (tool, value) => tool with { Name = value }, required: true),
+        Count<BuildTool>("count", 0, 200, tool => tool.Count, (tool, value) => tool with { Count = value }));
+
     public static PlanFormat<Build> Build { get; } = new(
         Date<Build>("start", build => build.Start, (build, value) => build with { Start = value }),
         Date<Build>("finishBy", build => build.FinishBy, (build, value) => build with { FinishBy = value }),
         Clock<Build>("begins", build => build.Begins, (build, value) => build with { Begins = value }),
         Count<Build>("hours", 1, 16, build => build.Hours, (build, value) => build with { Hours = value }),
-        Groups<Build, BuildDay>("days", BuildDay, build => build.Days, (build, value) => build with { Days = value }));
+        Groups<Build, BuildDay>("days", BuildDay, build => build.Days, (build, value) => build with { Days = value }),
+        Groups<Build, BuildTool>("tools", BuildTool, build => build.Tools, (build, value) => build with { Tools = value }));
 
     public static PlanFormat<CoverDay> CoverDay { get; } = new(
         Quantity<CoverDay, Speed>("wind", Wind, day => day.Wind, (day, value) => day with { Wind = value }),

@@ -41,6 +41,18 @@ public sealed class CrewCalendarTests
         Assert.Empty(CalendarRules.Broken(calendar, Plan(), calendar.Days.ToDictionary(day => day.Day.Date, day => day.Day.People)));
     }
 
+    /// <summary>Common practice, no source: the bottleneck of a crew is the number of its cordless drills.</summary>
+    [Fact]
+    public void Steps_wait_for_a_tool_of_which_there_is_one()
+    {
+        BuildPlan plan = Plan(Drilled("hip"), Drilled("channel"));
+        Assert.Equal(Monday.ToDateTime(new(10, 0)), Planned(With(Weekdays), plan).End);
+        Assert.Equal(Monday.ToDateTime(new(12, 0)), Planned(With(Weekdays with { Tools = [new() { Name = "cordless drill", Count = 1 }] }), plan).End);
+        Assert.Equal(Monday.ToDateTime(new(10, 0)), Planned(With(Weekdays with { Tools = [new() { Name = "cordless drill", Count = 2 }] }), plan).End);
+
+        static BuildStep Drilled(string id) => Step(id, 4, 1, 2) with { Tools = [new Tool("cordless drill", 1)] };
+    }
+
     [Fact]
     public void A_date_goes_before_its_weekday_and_no_one_comes_on_a_day_off()
     {
@@ -121,6 +133,8 @@ public sealed class CrewCalendarTests
     [InlineData("calendar.longer-than-a-day")]
     [InlineData("calendar.late")]
     [InlineData("calendar.done-when")]
+    [InlineData("calendar.no-tool")]
+    [InlineData("calendar.unknown-tool")]
     [InlineData("calendar.no-plan")]
     public void What_cannot_be_planned_is_told_with_what_would_do(string code)
     {
@@ -137,6 +151,8 @@ public sealed class CrewCalendarTests
             "calendar.longer-than-a-day" => CrewCalendarPlanner.Plan(With(Weekdays), Plan(Step("film", 40, 2, 8) with { InOneGo = true })),
             "calendar.late" => CrewCalendarPlanner.Plan(With(Weekdays with { FinishBy = Monday }, people: 1), Plan(Step("posts", 16, 1, 2))),
             "calendar.done-when" => CrewCalendarPlanner.Plan(With(Weekdays, book: [new() { Id = "1", Kind = SiteBookKind.Done, Of = "a" }]), two),
+            "calendar.no-tool" => CrewCalendarPlanner.Plan(With(Weekdays with { Tools = [new() { Name = "cordless drill", Count = 0 }] }), Plan(Step("a", 8, 1, 2) with { Tools = [new Tool("cordless drill", 1)] })),
+            "calendar.unknown-tool" => CrewCalendarPlanner.Plan(With(Weekdays with { Tools = [new() { Name = "cordles drill", Count = 1 }] }), Plan(Step("a", 8, 1, 2) with { Tools = [new Tool("cordless drill", 1)] })),
             _ => CrewCalendarPlanner.Plan(With(Weekdays, people: 1), Plan(Step("dig", 8 * 700, 1, 1))),
         };
         Diagnostic found = Assert.Single(outcome.Diagnostics, each => each.Code == code);
