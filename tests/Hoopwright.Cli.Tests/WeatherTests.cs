@@ -154,6 +154,11 @@ public sealed class WeatherTests : IDisposable
         // Written over itself it stays as it is.
         Assert.Equal(ExitCode.Done, Run("days", Example, "--from", "2026-04-13", "--climate", Year, "--ics", ics, "--date", "2026-04-01", "--language", "es", "--json").Code);
         Assert.Equal(written, File.ReadAllText(ics));
+        string wall = Path.Combine(folder, "wall.pdf");
+        (code, output, _) = Run("days", Example, "--from", "2026-04-13", "--wall", wall, "--date", "2026-04-01");
+        Assert.Equal((ExitCode.Done, "%PDF"), (code, System.Text.Encoding.ASCII.GetString(File.ReadAllBytes(wall), 0, 4)));
+        // Concrete is loaded by the bag.
+        Assert.Matches(@"load: [^\n]*\b1[0-9][0-9] dry concrete 80 lb bag", output);
         // The odds need years, and a forecast has a first day of its own.
         Assert.Equal(ExitCode.InputErrors, Run("days", Example, "--from", "2026-04-13", "--odds", "50").Code);
         Assert.Contains("Crew calendar from Sat 2026-04-18", Run("days", Example, "--weather", Forecast, "--clock", "-04:00").Output, StringComparison.Ordinal);

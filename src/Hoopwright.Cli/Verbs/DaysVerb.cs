@@ -9,6 +9,8 @@ using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Ics;
+using Hoopwright.Sheets.Packets;
+using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Words;
 using Hoopwright.Weather;
 
@@ -41,7 +43,7 @@ internal static class DaysVerb
               hoopwright days examples/gothic-26ft.json --weather examples/forecast-invented.json
               hoopwright days my-tunnel.json --from 2026-04-20 --ics crew.ics --language es
               hoopwright days my-tunnel.json --climate my-station.epw --odds 1000 --seed 7 --json
-            """) { plan.File, options.Weather, input.From, input.Clock, options.Recover, options.Climate, options.Odds, options.Seed, options.Ics, options.Language, options.Stamp.Option, options.Charts.Folder, plan.Json };
+            """) { plan.File, options.Weather, input.From, input.Clock, options.Recover, options.Climate, options.Odds, options.Seed, options.Ics, options.Wall, options.Language, options.Stamp.Option, options.Charts.Folder, plan.Json };
         command.SetAction(parsed => Run(plan, parsed, input, options, terminal));
         return command;
     }
@@ -102,6 +104,12 @@ internal static class DaysVerb
             Files.Write(ics, CrewIcs.Write(calendar, planned.Plan.Name ?? "", CrewWords.Of(parsed.GetValue(options.Language) ?? "en"), planned.Units, stamp, before));
             terminal.Progress($"Wrote {ics}.");
         }
+        if (calendar is not null && parsed.GetValue(options.Wall) is { } wall)
+        {
+            Paper paper = planned.Units == Quantities.UnitSystem.Metric ? Paper.A4 : Paper.Letter;
+            Files.Write(wall, [.. WallCalendar.Write(planned, calendar, paper, options.Stamp.Of(parsed), parsed.GetValue(options.Language) ?? "en").Bytes]);
+            terminal.Progress($"Wrote {wall}.");
+        }
         options.Charts.Write(parsed, days?.Report, read?.Record, cover.Pull, planned.Plan.Name ?? "", planned.Units, terminal);
         return found.Exists(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
     }
@@ -156,9 +164,11 @@ internal static class DaysVerb
 
         public Option<ulong> Seed { get; } = new("--seed") { Description = "What the seasons are drawn by; 1 when left out. The same seed gives the same odds.", DefaultValueFactory = _ => 1 };
 
+        public Option<string?> Wall { get; } = new("--wall") { Description = "Write the crew calendar as a PDF for the wall, a page a month and what to load on each day.", HelpName = "FILE" };
+
         public Option<string?> Ics { get; } = new("--ics") { Description = "Write the crew calendar as an iCalendar file.", HelpName = "FILE" };
 
-        public Option<string?> Language { get; } = new("--language") { Description = "Language of the iCalendar file." };
+        public Option<string?> Language { get; } = new("--language") { Description = "Language of the calendar files." };
 
         public DayOption Stamp { get; } = new();
 

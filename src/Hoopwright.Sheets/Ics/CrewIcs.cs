@@ -99,7 +99,7 @@ public static class CrewIcs
         yield return words.Fill("People: {0}", Text(shift.People));
         if (CrewCalendarSheet.Look(calendar, step) is { Length: > 0 } look) yield return words.Say(look);
         if (shift.Number == 1 && !step.Step.Materials.IsEmpty)
-            yield return words.Fill("Load: {0}", string.Join("; ", CrewCalendarSheet.Together(step.Step.Materials).Select(line => $"{MaterialText.Amount(line.Quantity, line.Unit, units)} {words.Say(line.Name)}")));
+            yield return words.Fill("Load: {0}", string.Join("; ", CrewCalendarSheet.Together(step.Step.Materials).Select(line => $"{MaterialText.Load(line, units)} {words.Say(line.Name)}")));
         if (!step.Step.Tools.IsEmpty) yield return words.Fill("Tools: {0}", string.Join("; ", step.Step.Tools.Select(tool => $"{Text(tool.Count)} {words.Say(tool.Name)}")));
         if (step.Step.Hold is { } hold && shift.IsLast) yield return words.Fill("Sign before going on: {0}", words.Say(hold));
         foreach (StepCaution caution in step.Step.Cautions) yield return words.Say(caution.Text);

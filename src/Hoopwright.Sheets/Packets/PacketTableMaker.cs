@@ -169,7 +169,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         ]);
 
     /// <summary>What a step uses up, item by item.</summary>
-    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", MaterialText.Count(line.Quantity)) : Amount(line.Quantity, line.Unit))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", MaterialText.Count(line.Quantity)) : MaterialText.Load(line, planned.Units))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
 
     /// <summary>A sentence in the language of the sheets; names in it too.</summary>
     public string Phrased(Phrase phrase) => words.Say(phrase);

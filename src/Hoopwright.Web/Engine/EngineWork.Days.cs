@@ -83,7 +83,7 @@ public static partial class EngineWork
                 json.WriteString("tools", string.Join(", ", day.Tools.Select(sheet.Tool)));
                 json.WriteString("load", sheet.Together(day.Materials));
             });
-            Odds(json, planned, build, calendar, record, words, TitleOf);
+            Odds(json, planned, build, calendar, record, OffsetOf(clock), words, TitleOf);
         });
 
         string Day(DateOnly date) => StepSheet.Day(date, words);
@@ -121,13 +121,13 @@ public static partial class EngineWork
         BuildPlan build = job == "recover" ? recover : whole;
         WeatherRecord? record = weather.Length == 0 ? null : RecordOf(weather, clock).Record;
         DateOnly day = DateOnly.ParseExact(today, StepMarks.DayForm, CultureInfo.InvariantCulture);
-        return (build, CrewCalendarPlanner.Plan(tunnel, build, record is not null && CrewCalendarPlanner.IsForecast(record) ? record : null, day), record);
+        return (build, CrewCalendarPlanner.Plan(tunnel, build, record is not null && CrewCalendarPlanner.IsForecast(record) ? record : null, day, OffsetOf(clock)), record);
     }
 
-    private static void Odds(System.Text.Json.Utf8JsonWriter json, PlannedTunnel planned, BuildPlan build, CrewCalendar calendar, WeatherRecord? record, CrewWords words, Func<string, string> titleOf)
+    private static void Odds(System.Text.Json.Utf8JsonWriter json, PlannedTunnel planned, BuildPlan build, CrewCalendar calendar, WeatherRecord? record, TimeSpan? clock, CrewWords words, Func<string, string> titleOf)
     {
         json.WritePropertyName("odds");
-        if (record is null || calendar.Steps.IsEmpty || CrewCalendarPlanner.IsForecast(record) || SeasonPlanner.Odds(planned.Tunnel!, build, calendar, record, SeasonsTried, SeasonSeed).Odds is not { } odds)
+        if (record is null || calendar.Steps.IsEmpty || CrewCalendarPlanner.IsForecast(record) || SeasonPlanner.Odds(planned.Tunnel!, build, calendar, record, SeasonsTried, SeasonSeed, clock).Odds is not { } odds)
         {
             json.WriteNullValue();
             return;

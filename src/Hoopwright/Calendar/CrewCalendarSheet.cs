@@ -99,7 +99,7 @@ public static class CrewCalendarSheet
     public static string Material(MaterialLine line, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return $"{MaterialText.Amount(line.Quantity, line.Unit, units)} {line.Name}";
+        return $"{MaterialText.Load(line, units)} {line.Name}";
     }
 
     /// <summary>Lines of the same name as one, with what they come to together.</summary>

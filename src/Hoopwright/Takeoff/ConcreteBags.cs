@@ -1,3 +1,4 @@
+using System.Globalization;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
@@ -36,6 +37,17 @@ public static class ConcreteBags
     public static string SizeName(Mass bag) => OffWhole(bag.Pounds) <= OffWhole(bag.Kilograms)
         ? FormattableString.Invariant($"{bag.Pounds:0.#} lb bag")
         : FormattableString.Invariant($"{bag.Kilograms:0.#} kg bag");
+
+    /// <summary>The mass of a bag that is named as <see cref="SizeName"/> does; null for any other name.</summary>
+    /// <param name="size">The name.</param>
+    public static Mass? OfSize(string size)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        string[] words = size.Split(' ');
+        return words is [var number, "lb" or "kg", "bag"] && double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double mass) && mass > 0
+            ? words[1] == "lb" ? Mass.FromPounds(mass) : Mass.FromKilograms(mass)
+            : null;
+    }
 
     private static double OffWhole(double value) => Math.Abs(value - Math.Round(value));
 }
