@@ -38,7 +38,7 @@ internal sealed class PoolSearch
         var best = known;
         _undecided = long.MaxValue;
         var nodes = 0;
-        var open = new Stack<SearchNode>();
+        var open = new OpenNodes(lowestFirst: quickNodes == 0);
         open.Push(new SearchNode([], [], floor, 0));
         while (open.Count > 0 && best.Cost > floor)
         {
@@ -103,8 +103,7 @@ internal sealed class PoolSearch
     /// <summary>The finest division of money that leaves room for a penalty.</summary>
     private static long ScaleOf(double penalty) => Math.Max(1, (long)((1L << 50) / penalty));
 
-    private long BoundOf(Mixture best, Stack<SearchNode> open) =>
-        Math.Min(Math.Min(best.Cost, _undecided), open.Select(node => node.Bound).DefaultIfEmpty(long.MaxValue).Min());
+    private long BoundOf(Mixture best, OpenNodes open) => Math.Min(Math.Min(best.Cost, _undecided), open.Bound);
 
     /// <summary>Solves a part, with cuts at the root; raises its bound and takes up better plans on the way.</summary>
     private SearchProgramme? Solved(ref SearchNode node, ref Mixture best, bool withCuts)
