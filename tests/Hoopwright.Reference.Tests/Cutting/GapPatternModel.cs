@@ -2,7 +2,7 @@ using System.Diagnostics;
 using Google.OrTools.LinearSolver;
 using Hoopwright.Cutting;
 
-namespace Hoopwright.Bench.Cutting;
+namespace Hoopwright.Reference.Tests.Cutting;
 
 /// <summary>
 /// The least cost of a job by an outside solver: patterns made as the prices of GLOP ask for them (Gilmore and Gomory,

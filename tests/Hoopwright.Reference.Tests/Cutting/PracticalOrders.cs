@@ -1,6 +1,6 @@
 using Hoopwright.Cutting;
 
-namespace Hoopwright.Bench.Cutting;
+namespace Hoopwright.Reference.Tests.Cutting;
 
 /// <summary>
 /// Invented orders as a yard sees them: 10 to 40 lengths, 20 to 400 pieces, 2 to 6 stock lengths with prices that scatter, some
