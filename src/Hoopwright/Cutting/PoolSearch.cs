@@ -8,6 +8,7 @@ internal sealed class PoolSearch
 {
     private const int CutRounds = 12;
     private const int QuickNodes = 60;
+    private const int MostInVain = 8;
     private const int QuickNodesPerLength = 3;
     private const double WorthNarrowing = 0.8;
     private const double PenaltyRange = 1e7;
@@ -167,8 +168,8 @@ internal sealed class PoolSearch
     }
 
     /// <summary>
-    /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching). Null when
-    /// the solution is whole.
+    /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching); the
+    /// trials end when several in a row are no better. Null when the solution is whole.
     /// </summary>
     private BranchChoice? Branch(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution, long ceiling)
     {
@@ -179,13 +180,20 @@ internal sealed class PoolSearch
         var bestScore = -1.0;
         var basis = programme.Basis();
         var target = (Int128)ceiling * programme.Scale;
+        var inVain = 0;
         foreach (var choice in choices)
         {
             var down = Gain(choice.Down(_pool));
             var up = Gain(choice.Up(_pool));
             var score = Math.Max(down, 1e-4) * Math.Max(up, 1e-4);
             if (score <= bestScore)
+            {
+                if (++inVain == MostInVain)
+                    break;
                 continue;
+            }
+
+            inVain = 0;
             (best, bestScore) = (choice, score);
             // Both sides beyond the ceiling: nothing can be better.
             if (down >= 1 && up >= 1)
