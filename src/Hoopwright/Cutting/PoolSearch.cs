@@ -39,7 +39,7 @@ internal sealed class PoolSearch
         var best = known;
         _undecided = long.MaxValue;
         var nodes = 0;
-        var open = new OpenNodes(lowestFirst: quickNodes == 0);
+        var open = new OpenNodes(lowestFirst: quickNodes == 0 && HasFineCosts);
         open.Push(new SearchNode([], [], floor, 0));
         while (open.Count > 0 && best.Cost > floor)
         {
@@ -98,6 +98,9 @@ internal sealed class PoolSearch
         _pool = [.. _pool.Where((_, index) => programme.Excess[index] <= spare)];
         return true;
     }
+
+    /// <summary>True when rests have a worth, so that many plans differ by a coin and a poor branch can hold the search up.</summary>
+    private bool HasFineCosts => _problem.Worth is not null;
 
     private double Penalty => 2.0 * (1 + _problem.Bars.Max(bar => bar.Price));
 
@@ -168,8 +171,8 @@ internal sealed class PoolSearch
     }
 
     /// <summary>
-    /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching); the
-    /// trials end when several in a row are no better. Null when the solution is whole.
+    /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching); where
+    /// costs are fine the trials end when several in a row are no better. Null when the solution is whole.
     /// </summary>
     private BranchChoice? Branch(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution, long ceiling)
     {
@@ -188,7 +191,7 @@ internal sealed class PoolSearch
             var score = Math.Max(down, 1e-4) * Math.Max(up, 1e-4);
             if (score <= bestScore)
             {
-                if (++inVain == MostInVain)
+                if (++inVain == MostInVain && HasFineCosts)
                     break;
                 continue;
             }
