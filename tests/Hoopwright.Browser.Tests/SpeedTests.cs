@@ -56,6 +56,10 @@ public sealed partial class SpeedTests(Site site, ITestOutputHelper output)
         watch.Restart();
         await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "PDF" }).ClickAsync());
         double packet = watch.Elapsed.TotalSeconds;
+        watch.Restart();
+        await Visit.StageAsync(page, "Days");
+        await page.Locator(".day-list > .works").First.WaitForAsync();
+        double days = watch.Elapsed.TotalSeconds;
         double year = await YearAsync(page);
         double row = await RowAsync(page);
         double everything = EverythingBytes();
@@ -75,6 +79,7 @@ public sealed partial class SpeedTests(Site site, ITestOutputHelper output)
             Row("one bow under every combination, second order, all checks", bow * 1000, "ms"),
             Row($"a frame file with a row of {RowOfBows.Bows} bows in space ({RowOfBows.Freedoms} freedoms), second order, read and solved", row, "s"),
             Row("a year inside, worked out seven times and for twelve headings", year, "s"),
+            Row("the days of the crew, proven, and with one and two helpers more", days, "s"),
             Row("packet as PDF, complete", packet, "s"),
         ];
         string table = string.Join('\n', ["| what | measured |", "|---|---|", .. rows]);
