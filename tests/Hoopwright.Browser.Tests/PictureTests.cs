@@ -28,6 +28,7 @@ public sealed class PictureTests(Site site)
         {
             await Visit.StageAsync(page, name);
             await Visit.SettledAsync(page);
+            await Assertions.Expect(page.Locator(".questions .busy")).ToHaveCountAsync(0);
             await TakeAsync(page, screen, address);
         }
         await Visit.StageAsync(page, "Ends");
