@@ -45,11 +45,11 @@ public static class CrewIcs
                 [
                     ("DTSTART", IcsText.Floating(shift.From)),
                     ("DTEND", IcsText.Floating(shift.To)),
-                    ("SUMMARY", IcsText.Escaped(Title(step, shift, words))),
+                    ("SUMMARY", IcsText.Escaped(CrewDayWords.Title(step, shift, words))),
                     ("DESCRIPTION", IcsText.Escaped(string.Join('\n', Description(calendar, day, step, shift, words, units)))),
                     ("STATUS", step.Weather is WeatherLook.NotLookedAt or WeatherLook.PartlyFit ? "TENTATIVE" : "CONFIRMED"),
                 ];
-                if (shift == day.Shifts[0]) lines.AddRange(Alarm(shift, Title(step, shift, words)));
+                if (shift == day.Shifts[0]) lines.AddRange(Alarm(shift, CrewDayWords.Title(step, shift, words)));
                 Event(file, uid, stamp, before.SequenceOf(uid, lines.Select(line => $"{line.Name}:{line.Value}"), stamp), lines);
                 written.Add(uid);
             }
@@ -87,12 +87,6 @@ public static class CrewIcs
         ];
     }
 
-    private static string Title(PlannedStep step, StepShift shift, CrewWords words)
-    {
-        string title = words.Say(step.Step.Title);
-        return step.Shifts.Length == 1 ? title : words.Fill("{0} (day {1} of {2})", title, Text(shift.Number), Text(step.Shifts.Length));
-    }
-
     private static IEnumerable<string> Description(CrewCalendar calendar, CrewDay day, PlannedStep step, StepShift shift, CrewWords words, UnitSystem units)
     {
         yield return words.Say(step.Step.Purpose);
@@ -103,7 +97,7 @@ public static class CrewIcs
         if (!step.Step.Tools.IsEmpty) yield return words.Fill("Tools: {0}", string.Join("; ", step.Step.Tools.Select(tool => $"{Text(tool.Count)} {words.Say(tool.Name)}")));
         if (step.Step.Hold is { } hold && shift.IsLast) yield return words.Fill("Sign before going on: {0}", words.Say(hold));
         foreach (StepCaution caution in step.Step.Cautions) yield return words.Say(caution.Text);
-        if (shift == day.Shifts[0]) yield return words.Fill("{0} people come, {1} to {2}.", Text(day.Day.People), Clock(day.Day.Begins), Clock(day.Day.Ends));
+        if (shift == day.Shifts[0]) yield return words.Fill("{0} people come, {1} to {2}.", Text(day.Day.People), CrewDayWords.Clock(day.Day.Begins), CrewDayWords.Clock(day.Day.Ends));
     }
 
     private static string Uid(string name, BuildJob job, StepShift shift) => string.Create(CultureInfo.InvariantCulture, $"{Beginning(name, job)}{shift.StepId}-{shift.Number}@hoopwright");
@@ -115,6 +109,4 @@ public static class CrewIcs
     }
 
     private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Clock(TimeOnly time) => time.ToString("H:mm", CultureInfo.InvariantCulture);
 }

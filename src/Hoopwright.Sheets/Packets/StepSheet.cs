@@ -43,7 +43,10 @@ public sealed class StepSheet(PlannedTunnel planned, Tunnel tunnel, BuildPlan pl
     public string Together(IEnumerable<MaterialLine> lines) => make.Uses(CrewCalendarSheet.Together(lines));
 
     /// <summary>A day with its weekday.</summary>
-    public static string Day(DateOnly date, CrewWords words) => WallCalendar.Named(date, words);
+    public static string Day(DateOnly date, CrewWords words) => CrewDayWords.Day(date, words);
+
+    /// <summary>A time of the day.</summary>
+    public static string Clock(TimeOnly time) => CrewDayWords.Clock(time);
 
     /// <summary>What weather it asks for, in short.</summary>
     public ImmutableArray<string> Weather(BuildStep step) => [.. StepCards.Weather(step.Weather, planned.Units).Select(make.Phrased)];

@@ -50,19 +50,16 @@ public static class WallCalendar
         book.Chapter(words.Say("Onto the truck, day by day"));
         foreach (CrewDay day in calendar.Days)
         {
-            book.Heading(words.Fill("{0}: {1} people, {2} to {3}", Named(day.Day.Date, words), Number(day.Day.People), Clock(day.Day.Begins), Clock(day.Day.Ends)));
+            book.Heading(words.Fill("{0}: {1} people, {2} to {3}", CrewDayWords.Day(day.Day.Date, words), Number(day.Day.People), CrewDayWords.Clock(day.Day.Begins), CrewDayWords.Clock(day.Day.Ends)));
             book.Points(
             [
-                .. day.Shifts.Select(shift => words.Fill("{0} to {1}: {2}, {3} people", Clock(TimeOnly.FromDateTime(shift.From)), Clock(TimeOnly.FromDateTime(shift.To)), Title(calendar, shift, make, words), Number(shift.People))),
+                .. day.Shifts.Select(shift => words.Fill("{0} to {1}: {2}, {3} people", CrewDayWords.Clock(TimeOnly.FromDateTime(shift.From)), CrewDayWords.Clock(TimeOnly.FromDateTime(shift.To)), CrewDayWords.Title(calendar[shift.StepId], shift, words), Number(shift.People))),
                 .. day.Tools.IsEmpty ? (ImmutableArray<string>)[] : [words.Fill("Tools: {0}.", string.Join(", ", day.Tools.Select(make.ToolOf)))],
                 .. day.Materials.IsEmpty ? (ImmutableArray<string>)[] : [words.Fill("Load: {0}", make.Uses(CrewCalendarSheet.Together(day.Materials))) + "."],
             ]);
         }
         return book.Pages();
     }
-
-    /// <summary>A day as a crew says it, such as Sat 2026-04-18.</summary>
-    internal static string Named(DateOnly date, CrewWords words) => $"{words.Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedDayName(date.DayOfWeek))} {PacketWriter.Written(date)}";
 
     private static Drawing Month(PlannedTunnel planned, CrewCalendar calendar, Paper paper, CrewWords words, int year, int month)
     {
@@ -71,7 +68,7 @@ public static class WallCalendar
         var pen = new Pen("calendar", marks);
         string title = string.Create(CultureInfo.InvariantCulture, $"{words.Month(month)} {year}");
         pen.Text(new SheetPoint(0, 10), title, TextAlign.Start, 5, LetterWeight.Bold);
-        string end = words.Fill("All done {0}", Named(DateOnly.FromDateTime(calendar.End), words));
+        string end = words.Fill("All done {0}", CrewDayWords.Day(DateOnly.FromDateTime(calendar.End), words));
         pen.Text(new SheetPoint(wideMm, 10), end, TextAlign.End);
         // A week begins as the country of the tape has it.
         DayOfWeek begins = planned.Units == UnitSystem.Metric ? DayOfWeek.Monday : DayOfWeek.Sunday;
@@ -95,7 +92,7 @@ public static class WallCalendar
                 days.TryGetValue(date, out CrewDay? day);
                 if (day is not null) pen.Fill(SheetPath.Rectangle(box), Ink.ZincTint);
                 pen.Path(SheetPath.Rectangle(box), LineRole.Dimension, Ink.Zinc);
-                Cell(pen, box, date, day, calendar, planned, words);
+                Cell(pen, box, date, day, calendar, words);
             }
         }
         return new Drawing
@@ -108,7 +105,7 @@ public static class WallCalendar
         };
     }
 
-    private static void Cell(Pen pen, SheetBox box, DateOnly date, CrewDay? day, CrewCalendar calendar, PlannedTunnel planned, CrewWords words)
+    private static void Cell(Pen pen, SheetBox box, DateOnly date, CrewDay? day, CrewCalendar calendar, CrewWords words)
     {
         double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm), downMm = box.TopMm + PadMm + 3.2, widthMm = box.RightMm - box.LeftMm - (2 * PadMm);
         pen.Text(new SheetPoint(box.LeftMm + PadMm, downMm), Number(date.Day), TextAlign.Start, TextMark.LeastCapitalMm, LetterWeight.Bold);
@@ -117,10 +114,9 @@ public static class WallCalendar
         int room = (int)((box.BottomMm - downMm - PadMm) / LineMm);
         List<string> lines = [];
         int told = 0;
-        var make = new PacketTableMaker(planned, PacketWriter.Built(planned), words);
         foreach (StepShift shift in day.Shifts)
         {
-            ImmutableArray<string> own = TextSetter.Lines($"{Clock(TimeOnly.FromDateTime(shift.From))} {make.Phrased(calendar[shift.StepId].Step.Title)}", widthMm, emMm, LetterWeight.Regular);
+            ImmutableArray<string> own = TextSetter.Lines($"{CrewDayWords.Clock(TimeOnly.FromDateTime(shift.From))} {words.Say(calendar[shift.StepId].Step.Title)}", widthMm, emMm, LetterWeight.Regular);
             int left = day.Shifts.Length - told - 1;
             if (lines.Count + own.Length + (left > 0 ? 1 : 0) > room) break;
             lines.AddRange(own);
@@ -134,14 +130,5 @@ public static class WallCalendar
         }
     }
 
-    private static string Title(CrewCalendar calendar, StepShift shift, PacketTableMaker make, CrewWords words)
-    {
-        PlannedStep step = calendar[shift.StepId];
-        string title = make.Phrased(step.Step.Title);
-        return step.Shifts.Length == 1 ? title : words.Fill("{0} (day {1} of {2})", title, Number(shift.Number), Number(step.Shifts.Length));
-    }
-
     private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Clock(TimeOnly time) => time.ToString("H:mm", CultureInfo.InvariantCulture);
 }

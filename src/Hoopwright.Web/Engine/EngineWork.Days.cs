@@ -63,16 +63,16 @@ public static partial class EngineWork
                 json.WriteString("name", Day(date));
                 json.WriteBoolean("works", days.ContainsKey(date));
                 if (!days.TryGetValue(date, out CrewDay? day)) return;
-                json.WriteString("begins", Clock(day.Day.Begins));
-                json.WriteString("ends", Clock(day.Day.Ends));
+                json.WriteString("begins", StepSheet.Clock(day.Day.Begins));
+                json.WriteString("ends", StepSheet.Clock(day.Day.Ends));
                 json.WriteNumber("people", day.Day.People);
                 List(json, "shifts", day.Shifts, shift =>
                 {
                     PlannedStep step = calendar[shift.StepId];
                     json.WriteString("step", shift.StepId);
                     json.WriteString("title", TitleOf(shift.StepId));
-                    json.WriteString("from", Clock(TimeOnly.FromDateTime(shift.From)));
-                    json.WriteString("to", Clock(TimeOnly.FromDateTime(shift.To)));
+                    json.WriteString("from", StepSheet.Clock(TimeOnly.FromDateTime(shift.From)));
+                    json.WriteString("to", StepSheet.Clock(TimeOnly.FromDateTime(shift.To)));
                     json.WriteNumber("people", shift.People);
                     json.WriteBoolean("holdsTheEnd", step.HoldsTheEnd);
                     json.WriteNumber("slip", step.MaySlipDays);
@@ -89,8 +89,6 @@ public static partial class EngineWork
         string Day(DateOnly date) => StepSheet.Day(date, words);
 
         string TitleOf(string step) => sheet.Said(build.Steps.First(each => each.Id == step).Title);
-
-        static string Clock(TimeOnly time) => time.ToString("H:mm", CultureInfo.InvariantCulture);
     }
 
     /// <summary>The days of the crew as a file.</summary>

@@ -1,3 +1,4 @@
+using Hoopwright.Web.Engine;
 using Hoopwright.Web.State;
 using Hoopwright.Web.Words;
 using Microsoft.AspNetCore.Components;
@@ -44,6 +45,21 @@ public abstract class LiveView : ComponentBase, IDisposable
     private void Follow()
     {
         if (drawn != Live.Version) Redraw();
+    }
+
+    /// <summary>Has a file made, and tells what came of it.</summary>
+    /// <param name="making">Makes it; false when the plan has errors.</param>
+    protected async Task<string> SayMadeAsync(Func<Task<bool>> making)
+    {
+        ArgumentNullException.ThrowIfNull(making);
+        try
+        {
+            return Words[await making() ? "packet.made" : "packet.errors"];
+        }
+        catch (EngineException fault)
+        {
+            return Words.Of("fault.engine", fault.Message);
+        }
     }
 
     /// <summary>Draws the part anew.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Layout;
@@ -11,7 +10,7 @@ using Hoopwright.Takeoff;
 namespace Hoopwright.BuildSteps;
 
 /// <summary>Writes the steps of the build in an order in which they can be done, with this tunnel's own numbers.</summary>
-internal sealed partial class BuildWriter(Tunnel tunnel, CoverPlan cover, FasteningPlan fastening, CrewSkill skill, StepShares shares)
+internal sealed partial class BuildWriter(Tunnel tunnel, CoverPlan cover, FasteningPlan fastening, CrewSkill skill, StepShares shares) : PhraseWriter(tunnel.Units)
 {
     private static readonly Citation Manual = new("High Tunnels, University of Vermont Center for Sustainable Agriculture (2007)", "p. 44", Standing.Published);
 
@@ -65,7 +64,7 @@ internal sealed partial class BuildWriter(Tunnel tunnel, CoverPlan cover, Fasten
     private ImmutableArray<BuildStep> InOrder()
     {
         HashSet<string> known = [.. written.Select(step => step.Id)], done = [];
-        List<BuildStep> open = [.. written.Select(step => step with { After = [.. step.After.Where(wait => known.Contains(wait.StepId)).DistinctBy(wait => wait.StepId)], Work = step.Id == StepNames.RoofFilm ? step.Work : StepTimes.Of(step.Tasks, skill) })];
+        List<BuildStep> open = [.. written.Select(step => step with { After = [.. step.After.Where(wait => known.Contains(wait.StepId)).DistinctBy(wait => wait.StepId)], Work = step.Work == WorkSpan.None ? StepTimes.Of(step.Tasks, skill) : step.Work })];
         var ordered = ImmutableArray.CreateBuilder<BuildStep>();
         while (open.Find(step => step.After.All(wait => done.Contains(wait.StepId))) is { } next)
         {
@@ -112,19 +111,4 @@ internal sealed partial class BuildWriter(Tunnel tunnel, CoverPlan cover, Fasten
     private static int Pieces(ImmutableArray<MaterialLine> lines) => lines.Sum(line => line.Pieces.Length);
 
     private IEnumerable<Member> Of(MemberRole role) => tunnel.Members.Where(member => member.Role == role);
-
-    private string Tape(Length length) => TapeText.Of(TapeText.RoundToMark(length.Abs(), tunnel.Units), tunnel.Units);
-
-    private string Text(Temperature temperature) => TapeText.Of(temperature, tunnel.Units);
-
-    private string Text(Speed speed) => TapeText.Of(speed, tunnel.Units);
-
-    private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Text(decimal value) => decimal.Round(value).ToString("0", CultureInfo.InvariantCulture);
-
-    // As a crew's language has them: whole names, never a bare left or front.
-    private static string Named(EndWall end) => end.Name + " end";
-
-    private static string Named(SideWall side) => side.Name + " side";
 }

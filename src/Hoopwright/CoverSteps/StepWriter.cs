@@ -10,7 +10,7 @@ using Hoopwright.Takeoff;
 namespace Hoopwright.CoverSteps;
 
 /// <summary>Writes the steps of covering in their order, with this tunnel's own numbers.</summary>
-internal sealed partial class StepWriter(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day, RollSide roll, int people, StepMaterials materials)
+internal sealed partial class StepWriter(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day, RollSide roll, int people, StepMaterials materials) : PhraseWriter(tunnel.Units)
 {
     private CoverPiece Roof => cover.Pieces.First(piece => piece.Role == CoverRole.Roof);
 
@@ -216,24 +216,9 @@ internal sealed partial class StepWriter(Tunnel tunnel, CoverPlan cover, CoverDa
             Materials = used,
         };
 
-    // As a crew's language has them: whole names, never a bare left or front.
-    private static string Named(SideWall side) => side.Name + " side";
-
-    private static string Named(EndWall end) => end.Name + " end";
-
     private static ImmutableArray<string> Ids(IEnumerable<FasteningRun> runs) => [.. runs.Select(run => run.Id)];
 
     private string Run(IEnumerable<FasteningRun> runs) => TapeText.OfRun(Length.FromMetres(runs.Sum(run => run.Length.Metres)), tunnel.Units);
-
-    private string Tape(Length length) => TapeText.Of(TapeText.RoundToMark(length.Abs(), tunnel.Units), tunnel.Units);
-
-    private string Text(Speed speed) => TapeText.Of(speed, tunnel.Units);
-
-    private string Text(Temperature temperature) => TapeText.Of(temperature, tunnel.Units);
-
-    private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Text(decimal value) => decimal.Round(value).ToString("0", CultureInfo.InvariantCulture);
 
     // Water at 4 °C: 249.089 Pa to an inch (NIST SP 811 (2008), B.8, from memory).
     private string Water(Pressure pressure) => tunnel.Units switch
