@@ -249,7 +249,7 @@ public static partial class EngineWork
     }
 
     private static PlannedTunnel Supplied(string document) =>
-        last is { } known && known.Document == document ? known.Planned : Glance(document);
+        Memory.Last is { } known && known.Document == document ? known.Planned : Glance(document);
 
     private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {

@@ -29,14 +29,11 @@ namespace Hoopwright.Web.Engine;
 /// </summary>
 public static partial class EngineWork
 {
-    // Most changes leave most cutting jobs as they were.
-    private static readonly CutMemory Memory = new();
+    // A worker of the browser is one thread; where several ask at once, each remembers for itself.
+    [ThreadStatic]
+    private static EngineMemory? memory;
 
-    // The plan that was worked out last: why, packet and comparison mostly ask about the very plan that is shown.
-    private static (string Document, PlannedTunnel Planned)? last;
-
-    // The plan that was looked at last, as far as that goes.
-    private static (string Document, PlannedTunnel Planned)? glanced;
+    private static EngineMemory Memory => memory ??= new();
 
     /// <summary>
     /// The quick look while someone types: what is wrong, the layout, and what to buy by the first cut list that comes to hand.
@@ -233,9 +230,9 @@ public static partial class EngineWork
 
     private static PlannedTunnel Glance(string document)
     {
-        if (glanced is { } known && known.Document == document) return known.Planned;
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory);
-        glanced = (document, planned);
+        if (Memory.Glanced is { } known && known.Document == document) return known.Planned;
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), effort: CutEffort.Least, depth: WorkDepth.Orders, memory: Memory.Cuts);
+        Memory.Glanced = (document, planned);
         return planned;
     }
 
@@ -244,9 +241,9 @@ public static partial class EngineWork
 
     private static PlannedTunnel WholePlan(string document)
     {
-        if (last is { } known && known.Document == document) return known.Planned;
-        PlannedTunnel planned = TunnelWorks.Plan(Read(document), memory: Memory);
-        last = (document, planned);
+        if (Memory.Last is { } known && known.Document == document) return known.Planned;
+        PlannedTunnel planned = TunnelWorks.Plan(Read(document), memory: Memory.Cuts);
+        Memory.Last = (document, planned);
         return planned;
     }
 
