@@ -62,10 +62,12 @@ internal static class OrderFormats
         Count<StockOnHand>("count", 0, 1_000_000, stock => stock.Count, (stock, value) => stock with { Count = value }));
 
     public static PlanFormat<SiteBookEntry> SiteBook { get; } = new(
-        Text<SiteBookEntry>("id", "20260401T0815-a", entry => entry.Id, (entry, value) => entry with { Id = value }, required: true),
+        Text<SiteBookEntry>("id", "20260401T081500000Z-k3v9q2ma", entry => entry.Id, (entry, value) => entry with { Id = value }, required: true),
         Choice<SiteBookEntry, SiteBookKind>("kind", entry => entry.Kind, (entry, value) => entry with { Kind = value }, required: true),
         Text<SiteBookEntry>("of", "frame.span", entry => entry.Of, (entry, value) => entry with { Of = value }),
         Text<SiteBookEntry>("value", "26' 0-1/2\\\"", entry => entry.Value, (entry, value) => entry with { Value = value }),
         Text<SiteBookEntry>("by", "the crew lead", entry => entry.By, (entry, value) => entry with { By = value }),
+        Text<SiteBookEntry>("device", "phone of the lead", entry => entry.Device, (entry, value) => entry with { Device = value }),
+        Text<SiteBookEntry>("corrects", "20260401T081500000Z-k3v9q2ma", entry => entry.Corrects, (entry, value) => entry with { Corrects = value }),
         Text<SiteBookEntry>("note", "measured twice", entry => entry.Note, (entry, value) => entry with { Note = value }));
 }

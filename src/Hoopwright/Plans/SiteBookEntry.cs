@@ -9,8 +9,8 @@ public sealed record SiteBookEntry : PlanSection
     [Description("An identity that sorts by time.")]
     public string? Id { get; init; }
 
-    /// <summary>measurement, done, signed, undone, note, photo or decision.</summary>
-    [Description("measurement, done, signed, undone, note, photo or decision.")]
+    /// <summary>measurement, done, signed, undone, note, photo, decision or correction.</summary>
+    [Description("measurement, done, signed, undone, note, photo, decision or correction.")]
     public SiteBookKind? Kind { get; init; }
 
     /// <summary>What it is about: the id of a member, piece or step, or a path in the plan.</summary>
@@ -24,6 +24,14 @@ public sealed record SiteBookEntry : PlanSection
     /// <summary>Who wrote it, as typed.</summary>
     [Description("Who wrote it, as typed.")]
     public string? By { get; init; }
+
+    /// <summary>The phone or computer it was written on, as named there.</summary>
+    [Description("The phone or computer it was written on, as named there.")]
+    public string? Device { get; init; }
+
+    /// <summary>The id of the earlier entry that a correction corrects.</summary>
+    [Description("The id of the earlier entry that a correction corrects.")]
+    public string? Corrects { get; init; }
 
     /// <summary>Anything else.</summary>
     [Description("Anything else.")]

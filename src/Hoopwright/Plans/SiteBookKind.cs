@@ -23,4 +23,7 @@ public enum SiteBookKind
 
     /// <summary>A decision.</summary>
     Decision,
+
+    /// <summary>Gives an earlier entry another value, or takes it back when it gives none.</summary>
+    Correction,
 }
