@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Hoopwright.Cli.Verbs;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Cli.Tests;
@@ -128,10 +127,5 @@ public sealed partial class CompareTests : IDisposable
         RedirectStandardError = true,
     })!;
 
-    private static (int Code, string Output, string Messages) Run(params string[] args)
-    {
-        using StringWriter output = new(CultureInfo.InvariantCulture), messages = new(CultureInfo.InvariantCulture);
-        int code = CommandTree.Run(args, new Terminal { Out = output, Messages = messages, Input = () => new MemoryStream(), Colour = false, Interactive = false });
-        return (code, output.ToString(), messages.ToString());
-    }
+    private static (int Code, string Output, string Messages) Run(params string[] args) => CommandLine.Run(args);
 }

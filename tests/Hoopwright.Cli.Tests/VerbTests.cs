@@ -266,13 +266,7 @@ public sealed class VerbTests : IDisposable
 
     private static string Example(string name) => Path.Combine(SamplePlans.Root, "examples", name + ".json");
 
-    private static (int Code, string Output, string Messages) Run(params string[] args) => Run([], args);
+    private static (int Code, string Output, string Messages) Run(params string[] args) => CommandLine.Run(args);
 
-    private static (int Code, string Output, string Messages) Run(byte[] input, params string[] args)
-    {
-        using var output = new StringWriter();
-        using var messages = new StringWriter();
-        int code = CommandTree.Run(args, new Terminal { Out = output, Messages = messages, Input = () => new MemoryStream(input), Colour = false, Interactive = false });
-        return (code, output.ToString(), messages.ToString());
-    }
+    private static (int Code, string Output, string Messages) Run(byte[] input, params string[] args) => CommandLine.Run(input, args);
 }

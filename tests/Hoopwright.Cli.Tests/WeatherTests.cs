@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Hoopwright.Cli.Verbs;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Cli.Tests;
@@ -171,10 +170,5 @@ public sealed class WeatherTests : IDisposable
 
     private static string Forecast => Path.Combine(SamplePlans.Root, "examples", "forecast-invented.json");
 
-    private static (int Code, string Output, string Messages) Run(params string[] args)
-    {
-        using StringWriter output = new(), messages = new();
-        var terminal = new Terminal { Out = output, Messages = messages, Input = () => Stream.Null, Colour = false, Interactive = false };
-        return (CommandTree.Run(args, terminal), output.ToString(), messages.ToString());
-    }
+    private static (int Code, string Output, string Messages) Run(params string[] args) => CommandLine.Run(args);
 }

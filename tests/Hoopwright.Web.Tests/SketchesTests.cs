@@ -10,7 +10,7 @@ public sealed partial class SketchesTests
     [Fact]
     public void Every_field_that_is_more_than_words_has_a_small_drawing()
     {
-        string[] without = [.. All(FieldSheet.Read().Fields).Where(field => field.Kind is not (FieldKind.Words or FieldKind.Group or FieldKind.Groups) && Sketches.Of(field.Path) is null).Select(field => field.Path)];
+        string[] without = [.. All(FieldSheet.Read().Fields).Where(field => !field.Path.StartsWith("edits", StringComparison.Ordinal) && field.Kind is not (FieldKind.Words or FieldKind.Group or FieldKind.Groups) && Sketches.Of(field.Path) is null).Select(field => field.Path)];
         Assert.True(without.Length == 0, string.Join('\n', without));
     }
 

@@ -51,6 +51,7 @@ internal static class CommandTree
         root.Subcommands.Add(PacketVerb.Command(terminal));
         root.Subcommands.Add(SweepVerb.Command(terminal));
         root.Subcommands.Add(CompareVerb.Command(terminal));
+        root.Subcommands.Add(MergeVerb.Command(terminal));
         root.Subcommands.Add(DaysVerb.Command(terminal));
         root.Subcommands.Add(InsideVerb.Command(terminal));
         root.Subcommands.Add(WeatherVerb.Command(terminal));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Plans;
+using Hoopwright.SiteBooks;
 
 namespace Hoopwright.BuildSteps;
 
@@ -16,10 +17,9 @@ public static class StepMarks
     {
         ArgumentNullException.ThrowIfNull(plan);
         Dictionary<string, StepMark> marks = [];
-        // An entry without an identity was typed by hand, and comes where it stands among its like.
-        foreach (SiteBookEntry entry in plan.SiteBook.OrderBy(entry => entry.Id ?? "", StringComparer.Ordinal))
+        foreach (StandingEntry standing in StandingEntries.Of(plan))
         {
-            if (entry.Of is not { } of) continue;
+            if (standing.IsTakenBack || standing.Entry is not { Of: { } of } entry) continue;
             StepMark mark = marks.GetValueOrDefault(of, StepMark.None);
             marks[of] = entry.Kind switch
             {

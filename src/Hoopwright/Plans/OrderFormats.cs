@@ -61,6 +61,14 @@ internal static class OrderFormats
             "width", PlanQuantities.Length.Within("1/2 in", "200 ft", "13 mm", "60 m").Like("36 ft", "11 m"), stock => stock.Width, (stock, value) => stock with { Width = value }),
         Count<StockOnHand>("count", 0, 1_000_000, stock => stock.Count, (stock, value) => stock with { Count = value }));
 
+    public static PlanFormat<PlanEdit> Edit { get; } = new(
+        Text<PlanEdit>("id", "20260401T081500000Z-k3v9q2ma", edit => edit.Id, (edit, value) => edit with { Id = value }, required: true),
+        Text<PlanEdit>("path", "frame.span", edit => edit.Path, (edit, value) => edit with { Path = value }, required: true),
+        Text<PlanEdit>("value", "\\\"26 ft\\\"", edit => edit.Value, (edit, value) => edit with { Value = value }),
+        Text<PlanEdit>("by", "the crew lead", edit => edit.By, (edit, value) => edit with { By = value }),
+        Text<PlanEdit>("device", "phone of the lead", edit => edit.Device, (edit, value) => edit with { Device = value }),
+        Texts<PlanEdit>("after", "20260331T071000000Z-0m4xw8bq", edit => edit.After, (edit, value) => edit with { After = value }));
+
     public static PlanFormat<SiteBookEntry> SiteBook { get; } = new(
         Text<SiteBookEntry>("id", "20260401T081500000Z-k3v9q2ma", entry => entry.Id, (entry, value) => entry with { Id = value }, required: true),
         Choice<SiteBookEntry, SiteBookKind>("kind", entry => entry.Kind, (entry, value) => entry with { Kind = value }, required: true),

@@ -92,4 +92,8 @@ public sealed record Plan : PlanSection
     /// <summary>What was measured, done and decided on site; entries are only ever added.</summary>
     [Description("What was measured, done and decided on site; entries are only ever added.")]
     public ImmutableArray<SiteBookEntry> SiteBook { get; init; } = [];
+
+    /// <summary>What was last written into which field where copies of the plan are shared; the program writes it.</summary>
+    [Description("What was last written into which field where copies of the plan are shared; the program writes it.")]
+    public ImmutableArray<PlanEdit> Edits { get; init; } = [];
 }

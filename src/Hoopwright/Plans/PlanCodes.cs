@@ -29,6 +29,9 @@ public static class PlanCodes
     /// <summary>The plan is of a newer version of the format than this program reads.</summary>
     public const string TooNew = "plan.too-new";
 
+    /// <summary>Copies of the plan say different things of a field, and nobody has decided.</summary>
+    public const string Undecided = "plan.undecided";
+
     /// <summary>A field that must be there is not.</summary>
     public const string Missing = "plan.missing-field";
 
@@ -78,7 +81,7 @@ public static class PlanCodes
     public static ImmutableArray<string> All { get; } =
     [
         BadCharacter, BadClock, BadDate, BadVersion, CommaInNumber, DuplicateField, Empty, EmptyText, Missing, NotJson, NotWhole, OutOfRange,
-        SiteBookDuplicate, SiteBookOrder, TooDeep, TooLarge, TooNew, UnitMissing, UnknownField, UnknownLumber, UnknownWord,
+        SiteBookDuplicate, SiteBookOrder, TooDeep, TooLarge, TooNew, Undecided, UnitMissing, UnknownField, UnknownLumber, UnknownWord,
         Unreadable, WrongKind,
     ];
 }

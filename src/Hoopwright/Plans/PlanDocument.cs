@@ -11,8 +11,8 @@ namespace Hoopwright.Plans;
 /// </summary>
 internal static class PlanDocument
 {
-    /// <summary>The largest file read, in bytes. Ten thousand entries of a site book take about a fifth of it.</summary>
-    public const int LargestBytes = 8 * 1024 * 1024;
+    /// <summary>The largest file read, in bytes. A hundred thousand entries of a site book take about two thirds of it.</summary>
+    public const int LargestBytes = 32 * 1024 * 1024;
 
     /// <summary>How deep groups and lists may stand in each other. The format itself needs seven.</summary>
     public const int Deepest = 32;
@@ -35,7 +35,7 @@ internal static class PlanDocument
             problems.BrokeOff = true;
             problems.Error(
                 PlanCodes.TooLarge, 0, "", "The file is too large to be a plan.",
-                FormattableString.Invariant($"{file.Length / 1_000_000.0:0.0} MB"), "a plan of at most 8 MB");
+                FormattableString.Invariant($"{file.Length / 1_000_000.0:0.0} MB"), "a plan of at most 32 MB");
             return null;
         }
 

@@ -22,6 +22,10 @@ internal static class PlanFields
         string name, string example, Func<TSection, string?> get, Func<TSection, string?, TSection> with, bool required = false) =>
         new(name, new TextValue(example) { MustSaySomething = required }, get, with) { Required = required };
 
+    public static PlanField<TSection, ImmutableArray<string>> Texts<TSection>(
+        string name, string example, Func<TSection, ImmutableArray<string>> get, Func<TSection, ImmutableArray<string>, TSection> with) =>
+        new(name, new TextListValue(new TextValue(example)), get, with);
+
     public static PlanField<TSection, string?> Word<TSection>(
         string name, ImmutableArray<string> words, Func<TSection, string?> get, Func<TSection, string?, TSection> with) =>
         new(name, new TextValue(words[0]) { Words = words }, get, with);

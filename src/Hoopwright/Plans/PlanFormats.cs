@@ -34,10 +34,17 @@ internal static class PlanFormats
         Group<Plan, OrderRules>("orders", OrderFormats.Orders, plan => plan.Orders, (plan, value) => plan with { Orders = value }),
         Group<Plan, Prices>("prices", OrderFormats.Prices, plan => plan.Prices, (plan, value) => plan with { Prices = value }),
         Groups<Plan, StockOnHand>("stock", OrderFormats.Stock, plan => plan.Stock, (plan, value) => plan with { Stock = value }),
-        Groups<Plan, SiteBookEntry>("siteBook", OrderFormats.SiteBook, plan => plan.SiteBook, (plan, value) => plan with { SiteBook = value }))
+        Groups<Plan, SiteBookEntry>("siteBook", OrderFormats.SiteBook, plan => plan.SiteBook, (plan, value) => plan with { SiteBook = value }),
+        Groups<Plan, PlanEdit>("edits", OrderFormats.Edit, plan => plan.Edits, (plan, value) => plan with { Edits = value }))
     {
-        Check = CheckSiteBook,
+        Check = CheckShared,
     };
+
+    private static void CheckShared(PlanNode plan, PlanProblems problems)
+    {
+        CheckSiteBook(plan, problems);
+        UndecidedEdits.Check(plan, problems);
+    }
 
     // Two copies merge as the union of their entries, which needs identities that are one's own and sort by time.
     private static void CheckSiteBook(PlanNode plan, PlanProblems problems)
@@ -50,7 +57,7 @@ internal static class PlanFormats
                 continue;
             if (!seen.Add(id.Text))
             {
-                problems.Error(PlanCodes.SiteBookDuplicate, id, "Two entries of the site book have the same id.", "an id of its own for every entry");
+                problems.Warning(PlanCodes.SiteBookDuplicate, id, "Two entries of the site book have the same id; both are kept.", "an id of its own for every entry");
             }
             else if (before is not null && string.CompareOrdinal(id.Text, before) < 0)
             {

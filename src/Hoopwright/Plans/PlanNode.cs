@@ -65,6 +65,32 @@ internal sealed class PlanNode(
         return path.Length == 0 ? name : $"{path}.{name}";
     }
 
+    /// <summary>The value at a path, or the nearest group or list around it that is there.</summary>
+    /// <param name="path">Dotted names and [index], from this value on.</param>
+    /// <param name="isThere">True when it is the value itself.</param>
+    public PlanNode Nearest(string path, out bool isThere)
+    {
+        var node = this;
+        isThere = true;
+        foreach (var step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var next = node.Kind == PlanNodeKind.List
+                ? int.TryParse(step.Trim('[', ']'), CultureInfo.InvariantCulture, out var at)
+                    ? node.Children.ElementAtOrDefault(at)
+                    : null
+                : node.Children.FirstOrDefault(child => child.Name == step);
+            if (next is null)
+            {
+                isThere = false;
+                break;
+            }
+
+            node = next;
+        }
+
+        return node;
+    }
+
     /// <summary>Puts a value into this group or list.</summary>
     public void Add(PlanNode child) => (_children ??= []).Add(child);
 

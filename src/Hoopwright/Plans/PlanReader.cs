@@ -17,7 +17,7 @@ public static class PlanReader
     {
         var problems = new PlanProblems();
         if (ReadGroup(utf8, problems, "A plan") is not { } document)
-            return new PlanReading(new Plan(), tooNew: false, problems.InOrder(), document: null);
+            return new PlanReading(new Plan(), tooNew: false, problems.InOrder(), document: null, problems.BrokeOff);
 
         problems.Units = Word(document, "units") == "metric" ? UnitSystem.Metric : UnitSystem.UsCustomary;
         var version = Word(document, "hoopwright") is { } written ? PlanVersion.Read(written) : null;
@@ -26,7 +26,7 @@ public static class PlanReader
 
         problems.KeepsUnknown = version is { } known && known.CompareTo(PlanVersion.Current) > 0;
         var plan = PlanFormats.Plan.Read(document, problems);
-        return new PlanReading(plan, tooNew: false, problems.InOrder(), document);
+        return new PlanReading(plan, tooNew: false, problems.InOrder(), document, problems.BrokeOff);
     }
 
     /// <summary>Reads a price book that is a file of its own, in the shape of the plan's section <c>prices</c>.</summary>

@@ -11,8 +11,14 @@ public sealed record PlanReading(Plan Plan, bool TooNew, ImmutableArray<Diagnost
 {
     private readonly PlanNode? _document;
 
-    internal PlanReading(Plan plan, bool tooNew, ImmutableArray<Diagnostic> diagnostics, PlanNode? document)
-        : this(plan, tooNew, diagnostics) => _document = document;
+    internal PlanReading(Plan plan, bool tooNew, ImmutableArray<Diagnostic> diagnostics, PlanNode? document, bool brokeOff = false)
+        : this(plan, tooNew, diagnostics) => (_document, BrokeOff) = (document, brokeOff);
+
+    /// <summary>The document as it stands in the file, as far as it goes; null when there is none.</summary>
+    internal PlanNode? Document => _document;
+
+    /// <summary>True when the file broke off, so that there may be more than was read.</summary>
+    internal bool BrokeOff { get; }
 
     /// <summary>True when nothing must be put right before the plan can be worked out.</summary>
     public bool IsUsable => !Diagnostics.Any(diagnostic => diagnostic.Severity == Severity.Error);
@@ -20,22 +26,5 @@ public sealed record PlanReading(Plan Plan, bool TooNew, ImmutableArray<Diagnost
     /// <summary>Where in the file a path stands, for this reading's diagnostics and for those of later checks alike.</summary>
     /// <param name="path">Dotted names and [index].</param>
     /// <returns>The place of the value, or of the nearest group around it that is in the file; null for an empty file.</returns>
-    public TextPlace? PlaceOf(string path)
-    {
-        if (_document is not { } node)
-            return null;
-        foreach (var step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
-        {
-            var next = node.Kind == PlanNodeKind.List
-                ? int.TryParse(step.Trim('[', ']'), System.Globalization.CultureInfo.InvariantCulture, out var index)
-                    ? node.Children.ElementAtOrDefault(index)
-                    : null
-                : node.Children.FirstOrDefault(child => child.Name == step);
-            if (next is null)
-                break;
-            node = next;
-        }
-
-        return node.Place;
-    }
+    public TextPlace? PlaceOf(string path) => _document?.Nearest(path, out _).Place;
 }

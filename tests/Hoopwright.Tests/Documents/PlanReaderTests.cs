@@ -57,7 +57,7 @@ public sealed class PlanReaderTests
     public void Depth_and_size_beyond_reason_and_bytes_that_are_no_text_are_refused()
     {
         Assert.Contains(Read("{ \"a\": " + new string('[', 50) + new string(']', 50) + " }").Diagnostics, found => found.Code == PlanCodes.TooDeep);
-        Assert.Contains(PlanReader.Read(new byte[9 * 1024 * 1024]).Diagnostics, found => found.Code == PlanCodes.TooLarge);
+        Assert.Contains(PlanReader.Read(new byte[33 * 1024 * 1024]).Diagnostics, found => found.Code == PlanCodes.TooLarge);
         Assert.Contains(PlanReader.Read(new byte[] { (byte)'{', (byte)'"', 0xFF, (byte)'"', (byte)':', (byte)'1', (byte)'}' }).Diagnostics, found => found.Code == PlanCodes.BadCharacter);
     }
 
