@@ -19,7 +19,6 @@ builder.Services
     .AddSingleton<Intake>()
     .AddSingleton<WeatherDesk>()
     .AddSingleton<Live>()
-    .AddSingleton<PageScript>()
-    .AddSingleton<Scribe>();
+    .AddSingleton<PageScript>();
 builder.RootComponents.Add<App>("#app");
 await builder.Build().RunAsync();

@@ -13,7 +13,7 @@ internal static class EndFigure
 {
     public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number, EndWall end)
     {
-        Length span = tunnel.Span, peak = tunnel.Bow.PeakHeight;
+        Length span = end.Bow.Span, peak = end.Bow.PeakHeight;
         string seen = end.IsFront ? "seen from outside" : "seen from inside";
         DrawingBuilder builder = sheet.Start($"{(end.IsFront ? "Front" : "Back")} end, {seen}", $"The {end.Name} end wall of {sheet.Project}.", number);
         var remarks = new Remarks(builder, sheet);
@@ -23,7 +23,7 @@ internal static class EndFigure
         Length pad = Length.FromFeet(1.5);
         Figure figure = builder.Figure(At(-pad, -deepest), At(span + pad, peak), sheet.Units, remarks.Room, spareMm: 6);
         GroundMarks.Ground(figure, -pad, station.GroundLeft - end.Base, span + pad, station.GroundRight - end.Base, Length.FromInches(5));
-        figure.On("bow").Path(Trace(tunnel.Bow.FilmLine), LineRole.Outline).Path(Trace(tunnel.Bow.Underside), LineRole.Outline);
+        figure.On("bow").Path(Trace(end.Bow.FilmLine), LineRole.Outline).Path(Trace(end.Bow.Underside), LineRole.Outline);
 
         foreach (EndPost post in end.Posts) Post(tunnel, figure, end, post);
         foreach (Member member in tunnel.Members.Where(member => IsOf(member, end))) DrawBoard(figure, member, end.Base);
@@ -67,7 +67,7 @@ internal static class EndFigure
         if (tunnel.Holes.FirstOrDefault(hole => hole.PostId == post.MemberId) is { } hole)
             GroundMarks.Concrete(figure, hole, post.Centre, post.Ground, post.Width);
         ModelPath outline = post.TopPoint > Length.Max(post.TopLeft, post.TopRight)
-            ? ModelPath.Around(At(left, foot), At(left, post.TopLeft), At(tunnel.Span / 2, post.TopPoint), At(right, post.TopRight), At(right, foot))
+            ? ModelPath.Around(At(left, foot), At(left, post.TopLeft), At(end.Bow.Span / 2, post.TopPoint), At(right, post.TopRight), At(right, foot))
             : ModelPath.Around(At(left, foot), At(left, post.TopLeft), At(right, post.TopRight), At(right, foot));
         figure.On("posts").Fill(outline, Ink.LumberTint).Path(outline, LineRole.Outline, Ink.Lumber);
     }

@@ -21,8 +21,8 @@ internal static class EndFilmFigure
         EndWall end = tunnel.Ends.First(each => each.Name == hold.End);
         DrawingBuilder builder = sheet.Start(say.Say(end.IsFront ? "Front end: film, in this order" : "Back end: film, in this order"), say.Fill("The end wall of {0} with the order in which its film is fastened.", sheet.Project), number);
         BowStation station = end.IsFront ? tunnel.Stations[0] : tunnel.Stations[^1];
-        PlanePath film = tunnel.Bow.FilmLine;
-        Length span = tunnel.Span, peak = tunnel.Bow.PeakHeight, pad = Length.FromFeet(1.5);
+        PlanePath film = end.Bow.FilmLine;
+        Length span = end.Bow.Span, peak = end.Bow.PeakHeight, pad = Length.FromFeet(1.5);
         Figure figure = builder.Figure(At(-pad, Length.Min(station.GroundLeft, station.GroundRight) - end.Base - Length.FromInches(8)), At(span + pad, peak + pad), sheet.Units, builder.Room, spareMm: 16);
         GroundMarks.Ground(figure, -pad, station.GroundLeft - end.Base, span + pad, station.GroundRight - end.Base, Length.FromInches(5));
         figure.On("film").Fill(FigureSheet.Trace(film), Ink.FilmTint);

@@ -14,24 +14,24 @@ internal static class CoverEdges
     /// </summary>
     internal static Length RoofEdge(this Tunnel tunnel, SideWall side) => side.Kind switch
     {
-        SideKind.Fixed => tunnel.AtHeight(side, Length.Zero),
-        SideKind.RollUp or SideKind.Drop => tunnel.AtHeight(side, side.HipHeight),
+        SideKind.Fixed => tunnel.Bow.AtHeight(side, Length.Zero),
+        SideKind.RollUp or SideKind.Drop => tunnel.Bow.AtHeight(side, side.HipHeight),
     };
 
     /// <summary>Where film can last be held on the bow itself: the hip board, or the top of the baseboard of a fixed side.</summary>
-    internal static Length LockEdge(this Tunnel tunnel, SideWall side) => side.Kind switch
+    internal static Length LockEdge(this BowShape bow, SideWall side) => side.Kind switch
     {
-        SideKind.Fixed => tunnel.AtHeight(side, side.BaseboardHeight),
-        SideKind.RollUp or SideKind.Drop => tunnel.AtHeight(side, side.HipHeight),
+        SideKind.Fixed => bow.AtHeight(side, side.BaseboardHeight),
+        SideKind.RollUp or SideKind.Drop => bow.AtHeight(side, side.HipHeight),
     };
 
     /// <summary>
     /// Where the film line stands at a height on one side. Heights at or under its foot give the foot, heights over its top
     /// the middle.
     /// </summary>
-    internal static Length AtHeight(this Tunnel tunnel, SideWall side, Length height)
+    internal static Length AtHeight(this BowShape bow, SideWall side, Length height)
     {
-        PlanePath film = tunnel.Bow.FilmLine;
+        PlanePath film = bow.FilmLine;
         Length foot = side.IsLeft ? film.Start.Up : film.End.Up;
         if (height <= foot) return side.IsLeft ? Length.Zero : film.Length;
         var crossings = film.CrossingsAtHeight(height);

@@ -25,14 +25,14 @@ internal sealed class FasteningRuns(Tunnel tunnel, CoverRules rules)
     {
         if (end.Closing == EndClosing.RoofSheet) yield break;
         bool framed = end.Closing == EndClosing.Framed;
-        Length left = tunnel.LockEdge(tunnel.Left), right = tunnel.LockEdge(tunnel.Right);
+        Length left = end.Bow.LockEdge(tunnel.Left), right = end.Bow.LockEdge(tunnel.Right);
         ImmutableArray<string> both = framed ? [FilmPieces.EndId(end), FilmPieces.RoofId] : [FilmPieces.RoofId];
         ImmutableArray<string> bow = BowOf(end);
         yield return BowRun(end, "bow", $"{end.Name} end bow, over the ridge", right - left, both, bow);
         if (!framed) yield break;
         foreach (SideWall side in tunnel.Sides.Where(side => side.Kind != SideKind.Fixed))
         {
-            Length leg = (tunnel.AtHeight(side, side.HipHeight) - tunnel.AtHeight(side, side.BaseboardHeight)).Abs();
+            Length leg = (end.Bow.AtHeight(side, side.HipHeight) - end.Bow.AtHeight(side, side.BaseboardHeight)).Abs();
             if (leg > Length.Zero)
                 yield return BowRun(end, side.Name + "-leg", $"{end.Name} end bow, {side.Name} leg below the hip board", leg, [FilmPieces.EndId(end)], [side.IsLeft ? bow[0] : bow[^1]]);
         }

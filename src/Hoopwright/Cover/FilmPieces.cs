@@ -56,7 +56,7 @@ internal sealed class FilmPieces(Tunnel tunnel, CoverRules rules)
     {
         EndClosing.RoofSheet =>
         [
-            new($"down over the {end.Name} end", tunnel.Bow.PeakHeight, null),
+            new($"down over the {end.Name} end", end.Bow.PeakHeight, null),
             new($"to close the {end.Name} end", rules.EndWorking, "cover.endWorking"),
         ],
         EndClosing.Framed or EndClosing.Open => [new($"past the {end.Name} end bow", rules.RoofEndAllowance, "cover.roofEndAllowance")],
@@ -66,24 +66,24 @@ internal sealed class FilmPieces(Tunnel tunnel, CoverRules rules)
     {
         ImmutableArray<PiecePart> along =
         [
-            new("peak over the foot of the bow", tunnel.Bow.PeakHeight, null),
+            new("peak over the foot of the bow", end.Bow.PeakHeight, null),
             new("below the baseboard", rules.EndBelow, "cover.endBelow"),
             new("above the bow", rules.EndAbove, "cover.endAbove"),
             new("to pull by", rules.EndWorking, "cover.endWorking"),
         ];
         ImmutableArray<PiecePart> across =
         [
-            new("width of the bow", tunnel.Bow.FilmLine.Bounds().Width, null),
+            new("width of the bow", end.Bow.FilmLine.Bounds().Width, null),
             new("past the bow on the left", rules.EndSide, "cover.endSide"),
             new("past the bow on the right", rules.EndSide, "cover.endSide"),
         ];
-        return Piece(EndId(end), CoverRole.End, $"{end.Name} end", along, across, EndOutline(), 1);
+        return Piece(EndId(end), CoverRole.End, $"{end.Name} end", along, across, EndOutline(end), 1);
     }
 
     /// <summary>What is left of end film when trimmed: past the bow all round, straight down at its feet to a level edge.</summary>
-    private PlanePath EndOutline()
+    private PlanePath EndOutline(EndWall end)
     {
-        PlanePath film = tunnel.Bow.FilmLine;
+        PlanePath film = end.Bow.FilmLine;
         // A bow that bends inwards more sharply than the margin is wide has no such line; its own then stands in.
         PlanePath top = film.Offset(rules.EndAbove, PathSide.Left) ?? film;
         Length bottom = Length.Min(top.Start.Up, top.End.Up) - rules.EndBelow;
@@ -97,7 +97,7 @@ internal sealed class FilmPieces(Tunnel tunnel, CoverRules rules)
     {
         // The lower edge hangs over the baseboard: on the film line, or straight down once that has reached the ground.
         Length lower = side.BaseboardHeight - side.OverlapBelow;
-        Length hanging = (tunnel.AtHeight(side, side.HipHeight) - tunnel.AtHeight(side, lower)).Abs() + Length.Max(-lower, Length.Zero);
+        Length hanging = (tunnel.Bow.AtHeight(side, side.HipHeight) - tunnel.Bow.AtHeight(side, lower)).Abs() + Length.Max(-lower, Length.Zero);
         Length past = rules.CurtainEndAllowance;
         ImmutableArray<PiecePart> along =
         [

@@ -62,7 +62,7 @@ public static class FasteningPlanner
 
     private static EndHold Hold(Tunnel tunnel, CoverPlan cover, EndWall end)
     {
-        Length from = tunnel.LockEdge(tunnel.Left), to = tunnel.LockEdge(tunnel.Right);
+        Length from = end.Bow.LockEdge(tunnel.Left), to = end.Bow.LockEdge(tunnel.Right);
         int pieces = cover.Runs.Where(run => !run.OnWood && run.PieceIds.Length > 1 && run.Id.StartsWith(end.Name + "-", StringComparison.Ordinal)).Sum(cover.TemporaryWiresIn);
         return new EndHold(end.Name, from, to, [.. Enumerable.Range(0, pieces).Select(piece => pieces == 1 ? (from + to) / 2 : from + ((to - from) * piece / (pieces - 1)))]);
     }

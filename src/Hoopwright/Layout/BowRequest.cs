@@ -31,4 +31,7 @@ public sealed record BowRequest
 
     /// <summary>Outside diameter of the tube.</summary>
     public required Length TubeOutside { get; init; }
+
+    /// <summary>True for a bow that stands already: arcs too tight to reach its ridge are taken as wide as they must be.</summary>
+    internal bool TakesLeastArch { get; init; }
 }

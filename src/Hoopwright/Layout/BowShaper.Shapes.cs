@@ -74,7 +74,7 @@ internal sealed partial class BowShaper
         double archM;
         if (request.ArchRadius is { } given)
         {
-            if (given.Metres < leastM - Tolerances.PlaceM)
+            if (given.Metres < leastM - Tolerances.PlaceM && !request.TakesLeastArch)
             {
                 Error("bow.gothic.arch-radius", "archRadius", "Arcs of this radius do not reach from the shoulders to a ridge at this peak.",
                     Tape(given), $"{Tape(Up(leastM))} or more");

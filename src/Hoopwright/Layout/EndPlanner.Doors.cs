@@ -37,7 +37,7 @@ internal sealed partial class EndPlanner
         DoorKind kind = draft.Answers.Take(doorPath + ".kind", new Usual<DoorKind>(DoorKind.Side, "The door has one leaf hinged at its side.", Sources.Citation.CommonPractice, true), asked.Kind);
         Length clear = draft.Answers.Take(doorPath + ".width", LayoutDefaults.DoorWidth(kind), asked.Width);
         Length height = draft.Answers.Take(doorPath + ".height", LayoutDefaults.DoorHeight, asked.Height);
-        Length centre = draft.Answers.Take(doorPath + ".centre", new Usual<Length>(draft.Span / 2, "The door stands in the middle.", Sources.Citation.CommonPractice), asked.Centre);
+        Length centre = draft.Answers.Take(doorPath + ".centre", new Usual<Length>(bow.Span / 2, "The door stands in the middle.", Sources.Citation.CommonPractice), asked.Centre);
         DoorSwing swing = kind is DoorKind.Side or DoorKind.Double ? draft.Answers.Take(doorPath + ".swing", LayoutDefaults.Swing, asked.Swing) : DoorSwing.Out;
         HingeSide? hinge = kind == DoorKind.Side ? draft.Answers.Take(doorPath + ".hinge", LayoutDefaults.Hinge, asked.Hinge) : null;
         WarnOfUnused(doorPath, kind, asked);
@@ -45,10 +45,18 @@ internal sealed partial class EndPlanner
             kind == DoorKind.Overhead ? LayoutDefaults.LeafCover with { Value = LeafCover.None, Says = "An overhead door is bought whole." } : LayoutDefaults.LeafCover, asked.LeafCover);
         // A sliding leaf laps past its opening; every other door closes against jambs that line the posts.
         Length rough = kind == DoorKind.Sliding ? clear : clear + (frame.Thickness * 2);
+        if (draft.Built is { } built)
+        {
+            Length jambs = rough - clear;
+            clear = built.Of(MeasureNames.DoorWidth(DoorId(index))) ?? built.Of(MeasureNames.DoorRough(DoorId(index))) - jambs ?? clear;
+            rough = draft.Measured(MeasureNames.DoorRough(DoorId(index)), clear + jambs);
+            height = draft.Measured(MeasureNames.DoorHeight(DoorId(index)), height);
+            centre = built.Of(MeasureNames.Place(DoorId(index))) ?? (isFront ? built.Planned.Front : built.Planned.Back).Doors.First(door => door.Id == DoorId(index)).Centre;
+        }
         BoardSection header = HeaderOver(rough);
         Length headerTop = height + header.Depth;
         Length vent = asked.VentHeight?.Value ?? Length.Zero;
-        string id = FormattableString.Invariant($"{name}-door-{index + 1}");
+        string id = DoorId(index);
         return new DoorOpening
         {
             Id = id,
@@ -66,6 +74,8 @@ internal sealed partial class EndPlanner
             Leaves = cover == LeafCover.None ? [] : Leaves(id, kind, hinge, doorPath, asked, centre, clear, height),
         };
     }
+
+    private string DoorId(int index) => FormattableString.Invariant($"{name}-door-{index + 1}");
 
     /// <summary>Says so where the plan gives a side of hinges, or a swing, to a door that has none.</summary>
     private void WarnOfUnused(string doorPath, DoorKind kind, Door asked)
@@ -151,19 +161,19 @@ internal sealed partial class EndPlanner
     /// <summary>Half the rough width that fits at a height about a middle.</summary>
     private Length WidestAt(Length centre, Length top)
     {
-        if (top >= draft.Bow.Underside.Highest()) return -Length.FromFeet(1);
-        (Length left, Length right) = draft.Bow.Underside.AcrossAt(top);
+        if (top >= bow.Underside.Highest()) return -Length.FromFeet(1);
+        (Length left, Length right) = bow.Underside.AcrossAt(top);
         return Length.Min(centre - left, right - centre);
     }
 
     private Length? LowestOver(Length from, Length to) =>
-        draft.Bow.UndersideAt(from) is { } left && draft.Bow.UndersideAt(to) is { } right ? Length.Min(left, right) : null;
+        bow.UndersideAt(from) is { } left && bow.UndersideAt(to) is { } right ? Length.Min(left, right) : null;
 
     private bool RoomToSlide(string doorPath, DoorOpening door, Length postWidth)
     {
         if (door.Kind != DoorKind.Sliding || door.Leaves.IsEmpty) return true;
         DoorLeaf leaf = door.Leaves[0];
-        (Length left, Length right) = draft.Bow.FilmLine.AcrossAt(leaf.Bottom + leaf.Height);
+        (Length left, Length right) = bow.FilmLine.AcrossAt(leaf.Bottom + leaf.Height);
         Length room = Length.Max(leaf.Left - left, right - (leaf.Left + leaf.Width));
         if (room + postWidth < leaf.Width)
         {

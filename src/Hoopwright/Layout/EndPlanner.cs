@@ -14,6 +14,7 @@ internal sealed partial class EndPlanner
     private readonly LayoutDraft draft;
     private readonly BowStation station;
     private readonly bool isFront;
+    private readonly BowShape bow;
     private readonly string name;
     private readonly string path;
     private readonly End end;
@@ -29,6 +30,7 @@ internal sealed partial class EndPlanner
         path = own ? "ends." + name : "ends.front";
         end = isFront ? draft.Plan.Ends.Front : draft.Plan.Ends.Back ?? draft.Plan.Ends.Front;
         station = isFront ? draft.Stations[0] : draft.Stations[^1];
+        bow = isFront ? draft.FrontBow : draft.BackBow;
     }
 
     public static EndWall End(LayoutDraft draft, bool isFront) => new EndPlanner(draft, isFront).Plan();
@@ -55,6 +57,7 @@ internal sealed partial class EndPlanner
             Closing = closing,
             Along = station.Along,
             Base = station.Base,
+            Bow = bow,
             Posts = posts,
             Doors = doors,
             Baseboards = boards,
@@ -91,7 +94,7 @@ internal sealed partial class EndPlanner
         List<(Length Centre, string? DoorId)> all = [];
         Length half = draft.BowTube.Outside / 2;
         (Length Centre, string? DoorId) from = (half, null);
-        foreach ((Length Centre, string? DoorId) to in (IEnumerable<(Length, string?)>)[.. fixedPosts, (draft.Span - half, null)])
+        foreach ((Length Centre, string? DoorId) to in (IEnumerable<(Length, string?)>)[.. fixedPosts, (bow.Span - half, null)])
         {
             bool acrossDoor = from.DoorId is not null && from.DoorId == to.DoorId;
             if (!acrossDoor)
@@ -109,6 +112,7 @@ internal sealed partial class EndPlanner
             from = to;
         }
         all.RemoveAt(all.Count - 1);
+        if (draft.Built is { } built) all = Standing(isFront ? built.Planned.Front : built.Planned.Back, built, doors, width);
 
         var posts = ImmutableArray.CreateBuilder<EndPost>(all.Count);
         foreach ((Length centre, string? doorId) in all)
@@ -117,6 +121,19 @@ internal sealed partial class EndPlanner
         }
         Holes(posts, post, embedment);
         return posts.ToImmutable();
+    }
+
+    /// <summary>The posts that were planned, where they stand: measured, or beside a door as it is, or as planned from the left string.</summary>
+    private static List<(Length Centre, string? DoorId)> Standing(EndWall planned, BuiltSizes built, ImmutableArray<DoorOpening> doors, Length width)
+    {
+        return [.. planned.Posts.Select(post => (Centre(post), post.DoorId))];
+
+        Length Centre(EndPost post)
+        {
+            if (doors.FirstOrDefault(each => each.Id == post.DoorId) is not { } door) return built.Of(MeasureNames.Place(post.MemberId)) ?? post.Centre;
+            bool left = post.Centre < planned.Doors.First(each => each.Id == post.DoorId).Centre;
+            return left ? door.RoughLeft - (width / 2) : door.RoughRight + (width / 2);
+        }
     }
 
     // Asked when first needed, so that an end without a frame asks for none of them.
@@ -139,7 +156,7 @@ internal sealed partial class EndPlanner
     private bool MayStand(string postPath, Written<Length> asked, Length width, ImmutableArray<DoorOpening> doors, List<(Length Centre, string? DoorId)> others)
     {
         Length centre = asked.Value;
-        Length least = draft.BowTube.Outside + (width / 2), most = draft.Span - least;
+        Length least = draft.BowTube.Outside + (width / 2), most = bow.Span - least;
         if (centre < least || centre > most)
         {
             draft.Error("ends.post.outside-span", postPath, "The post stands outside the legs of the end bow.", asked.Text,
@@ -183,9 +200,15 @@ internal sealed partial class EndPlanner
             heights = (square, square, square, square);
         }
         Length ground = draft.Ground.At(centre, station.Along) - station.Base;
-        Length foot = ground - embedment;
         Angle tilt = Angle.FromRadians(Math.Atan2(Math.Max(heights.Point.Metres - heights.Least.Metres, 0), Math.Max(RunOfSlope(heights, width).Metres, Tolerances.PlaceM)));
         string id = FormattableString.Invariant($"{name}-post-{number}");
+        if (draft.Built?.Of(MeasureNames.PostHeight(id)) is { } clear)
+        {
+            Length lift = ground + clear - heights.Point;
+            heights = (heights.Left + lift, heights.Right + lift, heights.Point + lift, heights.Least + lift);
+        }
+        embedment = draft.Built?.DepthOf(id, embedment) ?? embedment;
+        Length foot = ground - embedment;
         Length along = PlaneAlong(section.Depth);
         draft.Members.Add(new Member
         {
@@ -211,10 +234,10 @@ internal sealed partial class EndPlanner
     /// </summary>
     private (Length Left, Length Right, Length Point, Length Least)? TopOf(Length centre, Length width)
     {
-        if (draft.Bow.UndersideAt(centre - (width / 2)) is not { } left || draft.Bow.UndersideAt(centre + (width / 2)) is not { } right) return null;
+        if (bow.UndersideAt(centre - (width / 2)) is not { } left || bow.UndersideAt(centre + (width / 2)) is not { } right) return null;
         Length point = Length.Max(left, right);
-        Length middle = draft.Span / 2;
-        if ((centre - middle).Abs() < width / 2 && draft.Bow.UndersideAt(middle) is { } ridge) point = Length.Max(point, ridge);
+        Length middle = bow.Span / 2;
+        if ((centre - middle).Abs() < width / 2 && bow.UndersideAt(middle) is { } ridge) point = Length.Max(point, ridge);
         return (left, right, point, Length.Min(left, right));
     }
 
@@ -248,9 +271,11 @@ internal sealed partial class EndPlanner
         Length collar = draft.Answers.Take("ground.collarRise", LayoutDefaults.CollarRise, draft.Plan.Ground.CollarRise);
         foreach (EndPost post in posts)
         {
-            draft.Holes.Add(new ConcreteHole("hole-" + post.MemberId, post.MemberId,
-                new TunnelPoint(post.Centre, PlaneAlong(section.Depth), station.Base + post.Ground), diameter, depth, embedment, outline, collar,
-                ConcreteVolume.Of(diameter, depth, outline, embedment, collar)));
+            string id = "hole-" + post.MemberId;
+            Length wide = draft.Measured(MeasureNames.HoleDiameter(id), diameter), deep = Length.Max(draft.Measured(MeasureNames.HoleDepth(id), depth), post.Embedment);
+            draft.Holes.Add(new ConcreteHole(id, post.MemberId,
+                new TunnelPoint(post.Centre, PlaneAlong(section.Depth), station.Base + post.Ground), wide, deep, post.Embedment, outline, collar,
+                ConcreteVolume.Of(wide, deep, outline, post.Embedment, collar)));
         }
         GroundPlanner.WarnOfFrost(draft, path + ".embedment", depth);
     }
@@ -258,7 +283,7 @@ internal sealed partial class EndPlanner
     private void Girts(ImmutableArray<EndPost> posts, ImmutableArray<DoorOpening> doors)
     {
         BoardSection board = Frame;
-        Length peak = draft.Bow.PeakHeight;
+        Length peak = bow.PeakHeight;
         ImmutableArray<Length> rows;
         if (end.WithoutGirts == true) return;
         if (!end.Girts.IsEmpty)
@@ -274,14 +299,14 @@ internal sealed partial class EndPlanner
         {
             Length height = rows[row];
             Length upper = height + (board.Depth / 2), lower = height - (board.Depth / 2);
-            if (lower <= Length.Zero || upper >= draft.Bow.Underside.Highest())
+            if (lower <= Length.Zero || upper >= bow.Underside.Highest())
             {
                 draft.Error("ends.girt.off-the-wall", FormattableString.Invariant($"{path}.girts[{row}]"), "The girt does not stand within the end wall.",
                     end.Girts.IsEmpty ? draft.Tape(height) : end.Girts[row].Text,
-                    $"{draft.Tape(board.Depth)} to {draft.Tape(TapeText.RoundDownForLimit(draft.Bow.Underside.Highest() - board.Depth, draft.Units))}");
+                    $"{draft.Tape(board.Depth)} to {draft.Tape(TapeText.RoundDownForLimit(bow.Underside.Highest() - board.Depth, draft.Units))}");
                 continue;
             }
-            (Length leftEdge, Length rightEdge) = draft.Bow.Underside.AcrossAt(upper);
+            (Length leftEdge, Length rightEdge) = bow.Underside.AcrossAt(upper);
             List<(Length From, Length To)> bays = [];
             Length from = leftEdge;
             string? fromDoor = null;
@@ -316,7 +341,7 @@ internal sealed partial class EndPlanner
         DoorOpening? before = null;
         foreach (DoorOpening? door in (IEnumerable<DoorOpening?>)[.. doors, null])
         {
-            Length to = door?.RoughLeft ?? draft.Span;
+            Length to = door?.RoughLeft ?? bow.Span;
             if (SweepsRightOf(before, from, to) || SweepsLeftOf(door, from, to)) FlushBoards(boards, board, posts, from, to);
             else PastBoard(boards, board, from, to);
             from = door?.RoughRight ?? to;
@@ -334,14 +359,14 @@ internal sealed partial class EndPlanner
 
     private void FlushBoards(ImmutableArray<EndBoard>.Builder boards, BoardSection board, ImmutableArray<EndPost> posts, Length from, Length to)
     {
-        (Length leftEdge, Length rightEdge) = draft.Bow.Underside.AcrossAt(board.Depth);
+        (Length leftEdge, Length rightEdge) = bow.Underside.AcrossAt(board.Depth);
         Length left = from == Length.Zero ? leftEdge : from;
         foreach (EndPost post in posts.Where(post => post.Centre > from && post.Centre < to))
         {
             Place(left, post.Centre - (post.Width / 2));
             left = post.Centre + (post.Width / 2);
         }
-        if (to == draft.Span) Place(left, rightEdge);
+        if (to == bow.Span) Place(left, rightEdge);
 
         void Place(Length boardFrom, Length boardTo)
         {

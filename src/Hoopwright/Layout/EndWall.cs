@@ -22,6 +22,9 @@ public sealed record EndWall
     /// <summary>Height of the end bow's ground line over the datum.</summary>
     public required Length Base { get; init; }
 
+    /// <summary>The end bow's own shape: the tunnel's, but where the end was measured.</summary>
+    public required BowShape Bow { get; init; }
+
     /// <summary>Posts from left to right.</summary>
     public required ImmutableArray<EndPost> Posts { get; init; }
 

@@ -17,7 +17,9 @@ internal static class FramePlanner
         Length developed = draft.Bow.CentreLine.Length;
         ImmutableArray<Length> stock = LayoutDraft.StockLengths(draft.Plan.Frame.BowTube.StockLengths);
         Length longest = (stock.IsEmpty ? UsualTubeLengths : stock).Max();
-        int least = Math.Max(1, (int)Math.Ceiling((developed / longest) - Tolerances.WholeNumber));
+        // Tube is cut before a bow can be measured: a bow that turned out longer is no longer tube than was planned.
+        Length tube = draft.Built?.Planned.Bow.CentreLine.Length ?? developed;
+        int least = Math.Max(1, (int)Math.Ceiling((tube / longest) - Tolerances.WholeNumber));
         // Two arcs that meet at a ridge are two bends: their joint belongs at the ridge.
         bool hasRidge = draft.Bow.Kind is BowKind.Gothic or BowKind.Peaked;
         int usual = hasRidge && least % 2 == 1 ? least + 1 : least;
@@ -47,7 +49,7 @@ internal static class FramePlanner
                     Section = draft.BowTube,
                     Start = At(station, curve.Start),
                     End = At(station, curve.End),
-                    CutLength = curve.Length,
+                    CutLength = draft.Built is null ? curve.Length : tube / pieces,
                     Curve = curve,
                     Place = FormattableString.Invariant($"bow {station.Number}{(pieces == 1 ? "" : $", piece {piece + 1} from the left")}"),
                     StockLengths = stock,

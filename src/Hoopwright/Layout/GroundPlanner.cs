@@ -109,6 +109,7 @@ internal static class GroundPlanner
         Length groundUp = left ? station.GroundLeft : station.GroundRight;
         Length top = station.Base + projection;
         string id = FormattableString.Invariant($"{SideName(left)}-post-{station.Number:00}");
+        if (draft.Built?.DepthOf(id, whole - (top - groundUp)) is { } depth) top = groundUp + whole - depth;
         draft.Members.Add(new Member
         {
             Id = id,
@@ -153,14 +154,17 @@ internal static class GroundPlanner
         foreach (GroundPost post in set)
         {
             Length depth = ground.HoleDepth?.Value ?? post.Embedment;
+            // A post that was measured stands in its hole.
+            if (draft.Built is not null) depth = Length.Max(draft.Measured(MeasureNames.HoleDepth("hole-" + post.MemberId), depth), post.Embedment);
             if (depth < post.Embedment)
             {
                 draft.Error("ground.hole.too-shallow", "ground.holeDepth", "The hole is not as deep as the post goes.",
                     ground.HoleDepth?.Text, $"at least {draft.Tape(post.Embedment)}");
                 return;
             }
-            draft.Holes.Add(new ConcreteHole("hole-" + post.MemberId, post.MemberId, post.Centre, diameter, depth, post.Embedment, outline,
-                collar, ConcreteVolume.Of(diameter, depth, outline, post.Embedment, collar)));
+            Length wide = draft.Measured(MeasureNames.HoleDiameter("hole-" + post.MemberId), diameter);
+            draft.Holes.Add(new ConcreteHole("hole-" + post.MemberId, post.MemberId, post.Centre, wide, depth, post.Embedment, outline,
+                collar, ConcreteVolume.Of(wide, depth, outline, post.Embedment, collar)));
         }
         WarnOfFrost(draft, "ground.holeDepth", draft.Holes[^1].Depth);
     }

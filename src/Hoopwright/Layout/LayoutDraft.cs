@@ -28,11 +28,21 @@ internal sealed class LayoutDraft(Plan plan, Answers answers)
 
     public required BowShape Bow { get; init; }
 
+    public required BowShape FrontBow { get; init; }
+
+    public required BowShape BackBow { get; init; }
+
+    /// <summary>What was measured; null while nothing was.</summary>
+    public BuiltSizes? Built { get; init; }
+
     public required TubeSection BowTube { get; set; }
 
     public required GroundSurface Ground { get; init; }
 
     public required ImmutableArray<BowStation> Stations { get; init; }
+
+    /// <summary>What was measured under a name, or else what is planned.</summary>
+    public Length Measured(string name, Length planned) => Built?.Of(name) ?? planned;
 
     public string Tape(Length length) => TapeText.Of(length, Units);
 

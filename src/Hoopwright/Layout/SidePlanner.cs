@@ -17,6 +17,7 @@ internal static class SidePlanner
         if (kind == SideKind.Fixed) return new SideWall(left, kind, Length.Zero, Length.Zero, baseboard, Length.Zero, Length.Zero);
 
         Length hip = draft.Answers.Take(path + ".hipHeight", LayoutDefaults.HipHeight(draft.Bow.SideHeight), side.HipHeight);
+        hip = draft.Measured(MeasureNames.HipHeight(name), hip);
         BoardSection board = draft.Board(path + ".hipBoard", side.HipBoard, LayoutDefaults.HipBoard, LayoutDefaults.TreatedFrame);
         Length overlap = draft.Answers.Take(path + ".overlapBelow", LayoutDefaults.OverlapBelow, side.OverlapBelow);
         Length lowest = baseboard + (board.Depth / 2);

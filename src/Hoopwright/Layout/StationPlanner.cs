@@ -27,4 +27,19 @@ internal static class StationPlanner
         marks.Add(length);
         return marks.MoveToImmutable();
     }
+
+    /// <summary>
+    /// The marks as the bows stand: a mark that was not measured is off as its measured neighbours are, evenly between them. The last
+    /// bow stands as far back as the longest that was measured along a side or to its own mark, so that nothing is cut too short.
+    /// </summary>
+    /// <param name="planned">Marks by the plan.</param>
+    /// <param name="built">What was measured.</param>
+    public static ImmutableArray<Length> Measured(ImmutableArray<Length> planned, BuiltSizes built)
+    {
+        Length?[] off = [.. planned.Select((mark, index) => index == 0 ? Length.Zero : built.Of(MeasureNames.BowMark(index + 1)) - mark)];
+        Length?[] along = [built.Of(MeasureNames.Square("left")) - planned[^1], built.Of(MeasureNames.Square("right")) - planned[^1], off[^1]];
+        if (along.Max() is { } longest) off[^1] = longest;
+        Length[] all = BuiltBows.Between(off);
+        return [.. planned.Select((mark, index) => mark + all[index])];
+    }
 }

@@ -15,7 +15,13 @@ public static class TunnelPlanner
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="answers">Collects every answer and default used.</param>
-    public static LayoutOutcome LayOut(Plan plan, Answers answers)
+    public static LayoutOutcome LayOut(Plan plan, Answers answers) => LayOut(plan, answers, null);
+
+    /// <summary>Lays out what stands: the plan, with what was measured in place of what was planned.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="answers">Collects every answer and default used.</param>
+    /// <param name="built">What was measured; null for nothing.</param>
+    public static LayoutOutcome LayOut(Plan plan, Answers answers, BuiltSizes? built)
     {
         List<Diagnostic> missing = [];
         if (plan.Frame.Span is null) missing.Add(Missing("frame.span", "The width of the tunnel is not given.", "26 ft"));
@@ -24,7 +30,7 @@ public static class TunnelPlanner
         if (plan.Frame.Span is not { } span || plan.Frame.Length is not { } length || plan.Frame.Bow.Shape is not { } kind) return new LayoutOutcome(null, [.. missing]);
         if (span.Value <= Length.Zero || length.Value <= Length.Zero) return new LayoutOutcome(null, [Missing(span.Value <= Length.Zero ? "frame.span" : "frame.length", "The tunnel has no size.", "26 ft")]);
 
-        (LayoutDraft? draft, ImmutableArray<Diagnostic> found) = Draft(plan, answers, span.Value, length.Value, kind);
+        (LayoutDraft? draft, ImmutableArray<Diagnostic> found) = Draft(plan, answers, span.Value, length.Value, kind, built);
         if (draft is null) return new LayoutOutcome(null, found);
 
         Plausible.Check(draft);
@@ -44,8 +50,8 @@ public static class TunnelPlanner
         {
             Plan = plan,
             Units = answers.Units,
-            Span = span.Value,
-            Length = length.Value,
+            Span = draft.Span,
+            Length = draft.Length,
             Bow = draft.Bow,
             BowTube = draft.BowTube,
             BowPieces = pieces,
@@ -67,12 +73,13 @@ public static class TunnelPlanner
     private static Diagnostic Missing(string path, string message, string accepted) =>
         new("plan.missing", Severity.Error, path, message, null, accepted);
 
-    private static (LayoutDraft? Draft, ImmutableArray<Diagnostic> Found) Draft(Plan plan, Answers answers, Length span, Length length, BowKind kind)
+    private static (LayoutDraft? Draft, ImmutableArray<Diagnostic> Found) Draft(Plan plan, Answers answers, Length span, Length length, BowKind kind, BuiltSizes? built)
     {
         var scratch = new List<Diagnostic>();
         Frame frame = plan.Frame;
         Length outside = answers.Take("frame.bowTube.outside", LayoutDefaults.BowTube(span), frame.BowTube.Outside);
-        BowOutcome bow = BowShape.Of(BowRequestOf(plan, answers, span, kind, outside), answers.Units);
+        BowRequest request = BowRequestOf(plan, answers, span, kind, outside);
+        BowOutcome bow = BowShape.Of(request, answers.Units);
         scratch.AddRange(bow.Diagnostics.Select(diagnostic => diagnostic with { Path = BowPath(diagnostic.Path) }));
 
         Length spacing = answers.Take("frame.bowSpacing", LayoutDefaults.BowSpacing, frame.BowSpacing);
@@ -90,7 +97,6 @@ public static class TunnelPlanner
         }
         BayRule rule = answers.Take("frame.bays", LayoutDefaults.Bays, frame.Bays);
         PostTopLine tops = answers.Take("site.postTops", LayoutDefaults.PostTops, plan.Site.PostTops);
-        var ground = new GroundSurface(plan.Site.FallAcross?.Value ?? Ratio.Zero, plan.Site.FallAlong?.Value ?? Ratio.Zero, tops, span, length);
         CheckSlope(plan, scratch);
         ImmutableArray<Length> marks = StationPlanner.Marks(length, spacing, rule);
         if (rule == BayRule.LastShort && marks[^1] - marks[^2] < Length.FromFeet(1))
@@ -99,12 +105,22 @@ public static class TunnelPlanner
                 TapeText.Of(marks[^1] - marks[^2], answers.Units), "bays: equal, or another length"));
         }
         if (bow.Shape is not { } shape) return (null, [.. scratch]);
+        BuiltBows bows = built is null ? new BuiltBows { Working = shape, Front = shape, Back = shape } : BuiltBows.Of(request, shape, built, answers.Units, scratch);
+        if (built is not null)
+        {
+            marks = StationPlanner.Measured(marks, built);
+            (span, length) = (bows.Working.Span, marks[^1]);
+        }
+        var ground = new GroundSurface(plan.Site.FallAcross?.Value ?? Ratio.Zero, plan.Site.FallAlong?.Value ?? Ratio.Zero, tops, span, length);
 
         var draft = new LayoutDraft(plan, answers)
         {
             Span = span,
             Length = length,
-            Bow = shape,
+            Bow = bows.Working,
+            FrontBow = bows.Front,
+            BackBow = bows.Back,
+            Built = built,
             BowTube = new TubeSection(outside, outside, TubeForm.Round, TubeMaterial.GalvanizedSteel),
             Ground = ground,
             Stations = [.. marks.Select((mark, index) => new BowStation(index + 1, mark, ground.BaseAt(mark), ground.At(Length.Zero, mark), ground.At(span, mark)))],

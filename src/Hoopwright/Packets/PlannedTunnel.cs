@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Hoopwright.AsBuilt;
+using Hoopwright.BeforeCuts;
 using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
@@ -25,8 +27,16 @@ public sealed record PlannedTunnel
     /// <summary>The units results are shown in.</summary>
     public required UnitSystem Units { get; init; }
 
-    /// <summary>The exact tunnel; null when the plan has errors, and then everything below is null too.</summary>
+    /// <summary>The exact tunnel, as it stands where something was measured; null when the plan has errors, and then everything below is null too.</summary>
     public Tunnel? Tunnel { get; init; }
+
+    /// <summary>What was measured on site; null while nothing was.</summary>
+    public AsBuiltTunnel? AsBuilt { get; init; }
+
+    /// <summary>What to look at before film, posts, channel and boards are cut and concrete is poured; worked out when it is first asked for.</summary>
+    public CutChecks? Checks => LazyChecks?.Value;
+
+    internal Lazy<CutChecks>? LazyChecks { get; init; }
 
     /// <summary>What it stands.</summary>
     public StrengthReport? Strength { get; init; }

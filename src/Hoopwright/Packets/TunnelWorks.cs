@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Hoopwright.AsBuilt;
+using Hoopwright.BeforeCuts;
 using Hoopwright.BuildSteps;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
@@ -44,7 +46,8 @@ public static class TunnelWorks
         var planned = new PlannedTunnel { Plan = plan, Units = units, Rules = [], Diagnostics = [] };
         if (reading.TooNew) return planned with { Diagnostics = reading.Diagnostics };
 
-        LayoutOutcome layout = TunnelPlanner.LayOut(plan, answers);
+        AsBuiltOutcome layout = AsBuiltPlanner.LayOut(plan, answers);
+        planned = planned with { AsBuilt = layout.AsBuilt };
         // What was wrong already when it was read is not said twice.
         HashSet<string> said = [.. reading.Diagnostics.Where(each => each.Severity == Severity.Error).Select(each => each.Path)];
         List<Diagnostic> found = [.. reading.Diagnostics, .. layout.Diagnostics.Where(each => !said.Any(path => Covers(path, each.Path)))];
@@ -89,7 +92,7 @@ public static class TunnelWorks
         var steps = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value));
         var recover = new Lazy<BuildPlan>(() => BuildPlanner.Plan(tunnel, cover.Plan, fastening.Value, BuildJob.Recover));
         return (
-            planned with { LazyFastening = fastening, LazySteps = steps, LazyRecover = recover, LazyCoverDay = new(() => CoverDayOutlook.Of(tunnel, cover.Plan)), LazyInside = new(() => OutlookPlanner.Plan(tunnel)), Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
+            planned with { LazyChecks = new(() => CutCheckPlanner.Plan(tunnel, cover.Plan, planned.AsBuilt)), LazyFastening = fastening, LazySteps = steps, LazyRecover = recover, LazyCoverDay = new(() => CoverDayOutlook.Of(tunnel, cover.Plan)), LazyInside = new(() => OutlookPlanner.Plan(tunnel)), Cover = cover.Plan, Film = film.Plan, Takeoff = takeoff, Cuts = cuts, Orders = orders },
             [.. cover.Diagnostics, .. film.Diagnostics, .. cuts.Diagnostics, .. orders.Diagnostics]);
     }
 

@@ -73,6 +73,10 @@ public sealed record Plan : PlanSection
     [Description("What the climate inside is worked out with.")]
     public InsideRules Inside { get; init; } = new();
 
+    /// <summary>How near to the plan is near enough where something was measured on site.</summary>
+    [Description("How near to the plan is near enough where something was measured on site.")]
+    public BuildTolerances Tolerances { get; init; } = new();
+
     /// <summary>Saw and leftovers.</summary>
     [Description("Saw and leftovers.")]
     public CutRules Cuts { get; init; } = new();

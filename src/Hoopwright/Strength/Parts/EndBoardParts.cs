@@ -21,27 +21,27 @@ internal static class EndBoardParts
         Member[] boards = [.. tunnel.Members.Where(member => member.Id.StartsWith(end.Name + "-", StringComparison.Ordinal))];
         Member[] girts = [.. boards.Where(member => member.Role == MemberRole.Girt)];
         if (girts.Length > 0)
-            yield return Line(end, "girts", "girts", wood, wind, [.. girts.Select(girt => (girt, StripM(tunnel, end, girt, girts)))]);
-        var framing = end.Doors.SelectMany(door => Framing(tunnel, door, boards)).ToArray();
+            yield return Line(end, "girts", "girts", wood, wind, [.. girts.Select(girt => (girt, StripM(end, girt, girts)))]);
+        var framing = end.Doors.SelectMany(door => Framing(end, door, boards)).ToArray();
         if (framing.Length > 0)
             yield return Line(end, "headers", "headers and vent rails", wood, wind, framing);
     }
 
     /// <summary>Height of the wall that a girt carries: half of the way to the row or the ground below it, and to the row or the bow above.</summary>
-    private static double StripM(Tunnel tunnel, EndWall end, Member girt, Member[] girts)
+    private static double StripM(EndWall end, Member girt, Member[] girts)
     {
         double middleM = (girt.Start.X + girt.End.X).Metres / 2, heightM = (girt.Start.Z - end.Base).Metres;
         double[] rowsM = [.. girts.Where(each => each.Start.X.Metres < middleM && each.End.X.Metres > middleM).Select(each => (each.Start.Z - end.Base).Metres)];
         double belowM = rowsM.Where(each => each < heightM - LevelM).DefaultIfEmpty(0).Max();
-        double aboveM = rowsM.Where(each => each > heightM + LevelM).DefaultIfEmpty(BowM(tunnel, middleM)).Min();
+        double aboveM = rowsM.Where(each => each > heightM + LevelM).DefaultIfEmpty(BowM(end, middleM)).Min();
         return (aboveM - belowM) / 2;
     }
 
     // Door leaves close against jambs and header: half of their height comes on the header. What lies over the door is shared by
     // header, vent rail and bow.
-    private static IEnumerable<(Member Board, double StripM)> Framing(Tunnel tunnel, DoorOpening door, Member[] boards)
+    private static IEnumerable<(Member Board, double StripM)> Framing(EndWall end, DoorOpening door, Member[] boards)
     {
-        double bowM = BowM(tunnel, door.Centre.Metres), frameM = door.FrameTop.Metres, clearM = door.ClearHeight.Metres;
+        double bowM = BowM(end, door.Centre.Metres), frameM = door.FrameTop.Metres, clearM = door.ClearHeight.Metres;
         bool hasVent = door.VentHeight > Length.Zero;
         double headerM = (clearM / 2) + (hasVent ? door.VentHeight.Metres / 2 : Math.Max(0, bowM - clearM) / 2);
         double railM = (door.VentHeight.Metres / 2) + (Math.Max(0, bowM - frameM) / 2);
@@ -92,7 +92,7 @@ internal static class EndBoardParts
             new WoodForces(0, FlatwiseNm: nPerM * lengthM * lengthM / 8, FlatwiseShearN: nPerM * lengthM / 2));
     });
 
-    private static double BowM(Tunnel tunnel, double acrossM) => tunnel.Bow.UndersideAt(Length.FromMetres(acrossM))?.Metres ?? tunnel.Bow.PeakHeight.Metres;
+    private static double BowM(EndWall end, double acrossM) => end.Bow.UndersideAt(Length.FromMetres(acrossM))?.Metres ?? end.Bow.PeakHeight.Metres;
 
     private static double Use((Member Board, WoodCheck? Check) board) => board.Check?.Utilisation ?? double.PositiveInfinity;
 }
