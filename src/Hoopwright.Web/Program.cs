@@ -19,6 +19,7 @@ builder.Services
     .AddSingleton<Intake>()
     .AddSingleton<WeatherDesk>()
     .AddSingleton<Live>()
-    .AddSingleton<PageScript>();
+    .AddSingleton<PageScript>()
+    .AddSingleton<Scribe>();
 builder.RootComponents.Add<App>("#app");
 await builder.Build().RunAsync();

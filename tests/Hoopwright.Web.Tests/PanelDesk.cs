@@ -21,7 +21,7 @@ internal sealed class PanelDesk : IDisposable
         plan = new OpenPlan(shelf);
         StraightEngine engine = new();
         live = new Live(plan, engine);
-        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
+        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton<Scribe>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
     }
 
     /// <summary>Opens an example.</summary>
@@ -60,6 +60,14 @@ internal sealed class PanelDesk : IDisposable
         public Task<string> CoveringAsync(string document, string film, string language) => Task.FromResult(EngineWork.Covering(document, film, language));
 
         public Task<string> StepsAsync(string document, string job, string language) => Task.FromResult(EngineWork.Steps(document, job, language));
+
+        public Task<string> MergeAsync(string document, string other) => Task.FromResult(EngineWork.Merge(document, other));
+
+        public Task<string> UndecidedAsync(string document) => Task.FromResult(EngineWork.Undecided(document));
+
+        public Task<string> DecideAsync(string document, string path, string value, string id, string by, string device) => Task.FromResult(EngineWork.Decide(document, path, value, id, by, device));
+
+        public Task<string> RecordAsync(string before, string document, string id, string by, string device) => Task.FromResult(EngineWork.Record(before, document, id, by, device));
 
         public Task<string> InsideAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Inside(document, weather, language));
 

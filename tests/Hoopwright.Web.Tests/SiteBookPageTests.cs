@@ -8,10 +8,10 @@ namespace Hoopwright.Web.Tests;
 public sealed class SiteBookPageTests
 {
     [Theory]
-    [InlineData("2026-04-01T08:15:00Z", "20260401T081500")]
-    [InlineData("2026-04-01T10:15:00+02:00", "20260401T081500")]
+    [InlineData("2026-04-01T08:15:00Z", "20260401T081500000Z-")]
+    [InlineData("2026-04-01T10:15:00+02:00", "20260401T081500000Z-")]
     public void An_entry_is_marked_with_the_time_alike_in_every_time_zone(string now, string id) =>
-        Assert.Equal(id, SiteBookPage.NewEntry(new JsonObject(), DateTimeOffset.Parse(now, System.Globalization.CultureInfo.InvariantCulture))["id"]!.GetValue<string>());
+        Assert.StartsWith(id, SiteBookPage.NewEntry(new JsonObject(), DateTimeOffset.Parse(now, System.Globalization.CultureInfo.InvariantCulture))["id"]!.GetValue<string>(), StringComparison.Ordinal);
 
     [Fact]
     public void Entries_made_one_after_another_are_a_site_book_without_fault_even_when_the_clock_goes_back()

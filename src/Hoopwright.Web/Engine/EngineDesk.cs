@@ -38,6 +38,18 @@ internal static partial class EngineDesk
     internal static string Steps(string document, string job, string language) => EngineWork.Steps(document, job, language);
 
     [JSExport]
+    internal static string Merge(string document, string other) => EngineWork.Merge(document, other);
+
+    [JSExport]
+    internal static string Undecided(string document) => EngineWork.Undecided(document);
+
+    [JSExport]
+    internal static string Decide(string document, string path, string value, string id, string by, string device) => EngineWork.Decide(document, path, value, id, by, device);
+
+    [JSExport]
+    internal static string Record(string before, string document, string id, string by, string device) => EngineWork.Record(before, document, id, by, device);
+
+    [JSExport]
     internal static string Inside(string document, string weather, string language) => EngineWork.Inside(document, weather, language);
 
     [JSExport]

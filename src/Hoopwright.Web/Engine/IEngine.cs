@@ -33,6 +33,18 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Steps"/>.</summary>
     Task<string> StepsAsync(string document, string job, string language);
 
+    /// <summary>See <see cref="EngineWork.Merge"/>.</summary>
+    Task<string> MergeAsync(string document, string other);
+
+    /// <summary>See <see cref="EngineWork.Undecided"/>.</summary>
+    Task<string> UndecidedAsync(string document);
+
+    /// <summary>See <see cref="EngineWork.Decide"/>.</summary>
+    Task<string> DecideAsync(string document, string path, string value, string id, string by, string device);
+
+    /// <summary>See <see cref="EngineWork.Record"/>.</summary>
+    Task<string> RecordAsync(string before, string document, string id, string by, string device);
+
     /// <summary>See <see cref="EngineWork.Inside"/>.</summary>
     Task<string> InsideAsync(string document, string weather, string language);
 

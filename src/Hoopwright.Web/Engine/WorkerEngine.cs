@@ -41,6 +41,18 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> StepsAsync(string document, string job, string language) => AskAsync("quick", "Steps", document, job, language);
 
     /// <inheritdoc/>
+    public Task<string> MergeAsync(string document, string other) => AskAsync("quick", "Merge", document, other);
+
+    /// <inheritdoc/>
+    public Task<string> UndecidedAsync(string document) => AskAsync("quick", "Undecided", document);
+
+    /// <inheritdoc/>
+    public Task<string> DecideAsync(string document, string path, string value, string id, string by, string device) => AskAsync("quick", "Decide", document, path, value, id, by, device);
+
+    /// <inheritdoc/>
+    public Task<string> RecordAsync(string before, string document, string id, string by, string device) => AskAsync("quick", "Record", before, document, id, by, device);
+
+    /// <inheritdoc/>
     public Task<string> InsideAsync(string document, string weather, string language) => AskAsync("deep", "Inside", document, weather, language);
 
     /// <inheritdoc/>

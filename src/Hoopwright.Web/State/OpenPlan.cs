@@ -100,6 +100,17 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         await Task.WhenAll(changes.Select(change => SendAsync(Id, change)).ToArray());
     }
 
+    /// <summary>Makes the plan say what another text of it says, section by section, each as a change that can be taken back.</summary>
+    /// <param name="document">The other text.</param>
+    public async Task ReplaceAsync(string document)
+    {
+        if (PlanText.Tree(document) is not JsonObject wanted || Root is not JsonObject now) return;
+        foreach (string section in now.Select(each => each.Key).Union(wanted.Select(each => each.Key), StringComparer.Ordinal).ToList())
+        {
+            if (!JsonNode.DeepEquals(wanted[section], PlanPath.At(Root, section))) await SetAsync(section, wanted[section]?.DeepClone());
+        }
+    }
+
     /// <summary>Takes the last change back.</summary>
     /// <returns>The path it was made at; null when there was none.</returns>
     public Task<string?> UndoAsync() => TurnAsync(back: true);

@@ -1,5 +1,6 @@
-using System.Globalization;
+using System.Security.Cryptography;
 using System.Text.Json.Nodes;
+using Hoopwright.SiteBooks;
 
 namespace Hoopwright.Web.State;
 
@@ -15,10 +16,12 @@ public static class SiteBookPage
     /// <param name="now">The time.</param>
     public static JsonObject NewEntry(JsonNode plan, DateTimeOffset now)
     {
-        string last = (PlanPath.At(plan, "siteBook") as JsonArray)?.Select((_, index) => PlanPath.TextAt(plan, $"siteBook[{index}].id")).Max(StringComparer.Ordinal) ?? "";
-        string id = now.UtcDateTime.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
-        // A clock that was set back, or two entries within a second.
-        if (string.CompareOrdinal(id, last) <= 0) id = last + "a";
-        return new JsonObject { ["id"] = id, ["kind"] = "note" };
+        string? last = (PlanPath.At(plan, "siteBook") as JsonArray)?.Select((_, index) => PlanPath.TextAt(plan, $"siteBook[{index}].id")).Max(StringComparer.Ordinal);
+        return new JsonObject { ["id"] = NewId(now, last), ["kind"] = "note" };
     }
+
+    /// <summary>An identity that nobody else has.</summary>
+    /// <param name="now">The time.</param>
+    /// <param name="last">The last one that this copy knows; null when it knows none.</param>
+    public static string NewId(DateTimeOffset now, string? last = null) => SiteBookIds.Next(now, BitConverter.ToInt64(RandomNumberGenerator.GetBytes(sizeof(long))), last);
 }
