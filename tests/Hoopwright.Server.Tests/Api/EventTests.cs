@@ -1,0 +1,59 @@
+using Hoopwright.Sharing;
+
+namespace Hoopwright.Server.Tests.Api;
+
+public sealed class EventTests(PostgresServer postgres)
+{
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    [Theory, OnBoth]
+    public async Task An_open_page_is_told_of_entries_and_of_a_changed_plan(StoredIn kind)
+    {
+        await using Host host = await Host.StartAsync(kind, postgres);
+        SharedPlanClient keeper = await host.ShareAsync();
+        SharedPlanClient page = await host.LinkAsync(keeper, LinkKind.Read);
+        await using IAsyncEnumerator<PlanChange> changes = page.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+
+        Assert.Equal(new PlanChange(1, 0), await NextAsync(changes));
+        await keeper.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
+        Assert.Equal(new PlanChange(1, 1), await NextAsync(changes));
+        await keeper.PushAsync(new DocumentPush("{\"x\":1}", 1), Stop);
+        Assert.Equal(new PlanChange(2, 1), await NextAsync(changes));
+    }
+
+    [Theory, OnBoth]
+    public async Task A_revoked_link_and_a_deleted_plan_end_the_waiting(StoredIn kind)
+    {
+        await using Host host = await Host.StartAsync(kind, postgres);
+        SharedPlanClient keeper = await host.ShareAsync();
+        NewLinkAnswer link = await keeper.MakeLinkAsync(new NewLink(LinkKind.Read), Stop);
+        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync(Stop).GetAsyncEnumerator(Stop), own = keeper.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+        await NextAsync(changes);
+        await NextAsync(own);
+
+        await keeper.RevokeLinkAsync(link.Id, Stop);
+        Assert.False(await changes.MoveNextAsync());
+        await keeper.DeleteEverythingAsync(Stop);
+        Assert.False(await own.MoveNextAsync());
+    }
+
+    [Fact]
+    public async Task Of_another_plan_nothing_is_told()
+    {
+        await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
+        SharedPlanClient mine = await host.ShareAsync(), theirs = await host.ShareAsync();
+        await using IAsyncEnumerator<PlanChange> changes = mine.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+        await NextAsync(changes);
+
+        await theirs.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
+        await mine.PushAsync(new DocumentPush("{\"x\":1}", 1), Stop);
+
+        Assert.Equal(new PlanChange(2, 0), await NextAsync(changes));
+    }
+
+    private static async Task<PlanChange> NextAsync(IAsyncEnumerator<PlanChange> changes)
+    {
+        Assert.True(await changes.MoveNextAsync(), "The stream ended.");
+        return changes.Current;
+    }
+}

@@ -1,0 +1,7 @@
+namespace Hoopwright.Server.Tests;
+
+public enum StoredIn
+{
+    Sqlite,
+    Postgres,
+}
