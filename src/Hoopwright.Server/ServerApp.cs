@@ -64,6 +64,7 @@ internal static class ServerApp
             JsonSerializerOptions wire = SharingJson.Default.Options;
             json.SerializerOptions.TypeInfoResolverChain.Insert(0, SharingJson.Default);
             json.SerializerOptions.DefaultIgnoreCondition = wire.DefaultIgnoreCondition;
+            json.SerializerOptions.NumberHandling = wire.NumberHandling;
             json.SerializerOptions.MaxDepth = wire.MaxDepth;
             json.SerializerOptions.RespectNullableAnnotations = wire.RespectNullableAnnotations;
             json.SerializerOptions.RespectRequiredConstructorParameters = wire.RespectRequiredConstructorParameters;
