@@ -49,7 +49,6 @@ internal static class ServerApp
         services.AddSingleton(clock);
         services.AddSingleton<ShareStore>();
         services.AddSingleton<ChangeFeed>();
-        services.AddSingleton<IDocumentMerge, NewestDocument>();
         services.AddExceptionHandler<ProblemHandler>();
         services.AddRateLimits(options.Rates);
         services.AddAuthentication(LinkAuthentication.SchemeName).AddScheme<AuthenticationSchemeOptions, LinkAuthentication>(LinkAuthentication.SchemeName, null);

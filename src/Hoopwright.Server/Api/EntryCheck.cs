@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -7,6 +6,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Hoopwright.Server.Storage;
 using Hoopwright.Sharing;
+using Hoopwright.SiteBooks;
 
 namespace Hoopwright.Server.Api;
 
@@ -26,8 +26,7 @@ internal static partial class EntryCheck
     public static (IncomingEntry? Kept, EntryReceipt? Refused) Look(JsonElement entry, DateTimeOffset now)
     {
         if (entry.ValueKind != JsonValueKind.Object) return (null, Refuse(null, "An entry is a group of fields in braces."));
-        if (Text(entry, "id") is not { } id || !Id().IsMatch(id)) return (null, Refuse(null, "An entry needs an id such as 20260418T101500123Z-kqzvmxwp."));
-        if (At(id) is not { } at) return (null, Refuse(id, "The time at the start of the id is no time."));
+        if (Text(entry, "id") is not { } id || !Id().IsMatch(id)) return (null, Refuse(null, "An entry needs an id such as 20260418T101500123Z-kqzvmxwp, of at most 100 letters, digits and marks."));
         if (Text(entry, "kind") is not { } kind || !Kind().IsMatch(kind)) return (null, Refuse(id, "An entry needs a kind, one word."));
         ArrayBufferWriter<byte> body = new();
         try
@@ -41,15 +40,9 @@ internal static partial class EntryCheck
         }
         if (body.WrittenCount > SharingLimits.EntryBytes) return (null, Refuse(id, $"An entry has at most {SharingLimits.EntryBytes >> 10} KiB with its picture. Make the picture smaller."));
         if (kind == "photo" && Text(entry, "value") is { Length: > 0 } value && !PictureCheck.IsAddress(value)) return (null, Refuse(id, "The photo is no picture."));
-        TimeSpan ahead = at - now;
-        return (new IncomingEntry(id, Encoding.UTF8.GetString(body.WrittenSpan), SHA256.HashData(body.WrittenSpan), ahead > ClockTolerance ? (long)ahead.TotalSeconds : null), null);
-    }
-
-    /// <summary>The time in an id; none where it is no time.</summary>
-    internal static DateTimeOffset? At(string id)
-    {
-        string digits = id[..id.IndexOf('Z', StringComparison.Ordinal)].Replace("T", "", StringComparison.Ordinal).PadRight(17, '0');
-        return DateTimeOffset.TryParseExact(digits, "yyyyMMddHHmmssfff", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset at) ? at : null;
+        // Ids that a person typed say no time; they are kept as they are.
+        TimeSpan? ahead = SiteBookIds.TimeOf(id) - now;
+        return (new IncomingEntry(id, Encoding.UTF8.GetString(body.WrittenSpan), SHA256.HashData(body.WrittenSpan), ahead > ClockTolerance ? (long)ahead.Value.TotalSeconds : null), null);
     }
 
     private static EntryReceipt Refuse(string? id, string why) => new(EntryOutcome.Refused, id, Why: why);
@@ -103,7 +96,7 @@ internal static partial class EntryCheck
         }
     }
 
-    [GeneratedRegex(@"^\d{8}T\d{6}(\d{3})?Z-[A-Za-z0-9]{1,40}\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[\x21-\x7E]{1,100}\z", RegexOptions.CultureInvariant)]
     private static partial Regex Id();
 
     [GeneratedRegex(@"^[A-Za-z]{1,40}\z", RegexOptions.CultureInvariant)]

@@ -39,7 +39,7 @@ internal sealed class Export(ShareStore store, LinkAccess access)
 
     private async Task WritePlanAsync(Stream stream, string document, long upTo, CancellationToken stop)
     {
-        using JsonDocument plan = JsonDocument.Parse(document, TextCheck.PlanJson);
+        using JsonDocument plan = JsonDocument.Parse(document, DocumentMerge.PlanJson);
         await using Utf8JsonWriter writer = new(stream, Indented);
         writer.WriteStartObject();
         foreach (JsonProperty property in plan.RootElement.EnumerateObject()) property.WriteTo(writer);

@@ -28,7 +28,7 @@ internal static class KeeperEndpoints
     private static async Task<IResult> MakeAsync(NewLink wanted, Link link, ShareStore store)
     {
         if (wanted.Kind == LinkKind.Keeper || !Enum.IsDefined(wanted.Kind)) return Problems.Malformed("A link is to read, add or edit. There is one keeper key, and no other can be made.").Answer();
-        if (TextCheck.Name(wanted.Label) is { } wrong) return wrong.Answer();
+        if (NameCheck.Look(wanted.Label) is { } wrong) return wrong.Answer();
         return await store.AddLinkAsync(link.Access, wanted.Kind, wanted.Label) is var (id, token)
             ? TypedResults.Created($"/api/v1/plan/links/{id}", new NewLinkAnswer(id, wanted.Kind, token))
             : Problems.TooManyLinks.Answer();

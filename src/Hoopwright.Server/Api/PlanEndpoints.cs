@@ -42,21 +42,24 @@ internal static class PlanEndpoints
         return TypedResults.Ok(new EntryPushAnswer([.. looked.Select(each => each.Refused ?? next.Dequeue())], clock.GetUtcNow()));
     }
 
-    private static async Task<IResult> ChangeAsync(DocumentPush push, Link link, ShareStore store, IDocumentMerge merge, ChangeFeed feed)
+    private static async Task<IResult> ChangeAsync(DocumentPush push, Link link, ShareStore store, ChangeFeed feed)
     {
-        if ((TextCheck.Plan(push.Document) ?? TextCheck.Name(push.By)) is { } wrong) return wrong.Answer();
-        ImmutableArray<string> conflicts = [];
-        long before = 0;
+        if (NameCheck.Look(push.By) is { } wrong) return wrong.Answer();
+        (string? document, SharingProblem? unreadable) = DocumentMerge.Look(push.Document);
+        if (document is null) return unreadable!.Answer();
+        ImmutableArray<string> undecided = [];
+        SharingProblem? refused = null;
+        bool differs = false;
         ShareText? changed = await store.ChangeAsync(link.Access, push.By, kept =>
         {
-            before = kept.Version;
-            MergedDocument merged = merge.Merge(kept.Document, push.Document, push.Version == kept.Version);
-            conflicts = merged.Conflicts;
-            return (merged.Text, push.Version == kept.Version ? $"The plan was changed from version {kept.Version}." : $"The plan of version {push.Version} was changed and put together with version {kept.Version}.");
+            (string joined, undecided, refused) = DocumentMerge.Join(kept, document);
+            differs = joined != kept;
+            return joined;
         });
         if (changed is null) return Problems.UnknownLink.Answer();
-        if (changed.Version > before) feed.Tell(link.Access.ShareId);
-        return TypedResults.Ok(new DocumentPushAnswer(changed.Version, changed.Document, conflicts));
+        if (refused is not null) return refused.Answer();
+        if (differs) feed.Tell(link.Access.ShareId);
+        return TypedResults.Ok(new DocumentPushAnswer(changed.Version, changed.Document, undecided));
     }
 
     private static IResult Wait(Link link, ShareStore store, ChangeFeed feed, TimeProvider clock, IHostApplicationLifetime lifetime, CancellationToken gone) =>

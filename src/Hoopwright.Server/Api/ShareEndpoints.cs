@@ -17,8 +17,10 @@ internal static class ShareEndpoints
 
     private static async Task<IResult> ShareAsync(NewShare share, ShareStore store)
     {
-        if ((TextCheck.Plan(share.Document) ?? TextCheck.Name(share.By)) is { } wrong) return wrong.Answer();
-        string key = await store.CreateAsync(share.Document, share.By);
+        if (NameCheck.Look(share.By) is { } wrong) return wrong.Answer();
+        (string? document, SharingProblem? unreadable) = DocumentMerge.Look(share.Document);
+        if (document is null) return unreadable!.Answer();
+        string key = await store.CreateAsync(document, share.By);
         return TypedResults.Created("/api/v1/plan", new NewShareAnswer(key, 1));
     }
 

@@ -8,6 +8,6 @@ internal static class BackupCommand
     public static Task<int> RunAsync(string file, string[] args) => Told.OfAsync(args, options =>
     {
         long plans = SqliteCopy.Backup(options.Data, file);
-        return Task.FromResult($"{plans} shared plans are in {Path.GetFullPath(file)}, and the copy is whole. Keep it as you would keep the plans: their text is readable in it.");
+        return Task.FromResult($"{Told.Plans(plans)} in {Path.GetFullPath(file)}, and the copy is whole. Keep it as you would keep the plans: their text is readable in it.");
     });
 }

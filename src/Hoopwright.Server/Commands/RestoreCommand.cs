@@ -8,6 +8,6 @@ internal static class RestoreCommand
     public static Task<int> RunAsync(string file, string[] args) => Told.OfAsync(args, async options =>
     {
         long plans = await SqliteCopy.RestoreAsync(file, options.Data, TimeProvider.System);
-        return $"{plans} shared plans were restored into {Path.GetFullPath(options.Data)}. Devices will send again what the backup did not have.";
+        return $"{Told.Plans(plans)} restored into {Path.GetFullPath(options.Data)}. Devices will send again what the backup did not have.";
     });
 }

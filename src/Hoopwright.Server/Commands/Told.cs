@@ -24,4 +24,7 @@ internal static class Told
             return 1;
         }
     }
+
+    /// <summary>Counts plans.</summary>
+    public static string Plans(long count) => count == 1 ? "1 shared plan is" : $"{count} shared plans are";
 }

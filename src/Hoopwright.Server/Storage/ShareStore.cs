@@ -39,16 +39,16 @@ internal sealed partial class ShareStore(IDatabase database, TimeProvider clock)
     /// <summary>Changes the plan: what is kept and what was pushed are put together while no one else changes it.</summary>
     /// <param name="access">The link.</param>
     /// <param name="by">Who, as typed.</param>
-    /// <param name="merge">Takes the kept text and its version and gives the text to keep and what to note in the audit; the same text where nothing changes.</param>
+    /// <param name="merge">Takes the kept text and gives the text to keep; the same where nothing changes.</param>
     /// <returns>The version and text after it; none where the plan is gone.</returns>
-    public Task<ShareText?> ChangeAsync(LinkAccess access, string? by, Func<ShareText, (string Text, string Note)> merge) => database.WriteAsync(async session =>
+    public Task<ShareText?> ChangeAsync(LinkAccess access, string? by, Func<string, string> merge) => database.WriteAsync(async session =>
     {
         if (await session.FindAsync<ShareText>($"SELECT version AS Version, document AS Document FROM share WHERE id = @ShareId{database.LockRows}", access) is not { } kept) return null;
-        (string text, string note) = merge(kept);
+        string text = merge(kept.Document);
         if (text == kept.Document) return kept;
         ShareText changed = new(kept.Version + 1, text);
         await session.ExecuteAsync("UPDATE share SET version = @Version, document = @Document WHERE id = @ShareId", new { access.ShareId, changed.Version, changed.Document });
-        await NoteAsync(session, access, by, AuditWords.PlanChanged, note);
+        await NoteAsync(session, access, by, AuditWords.PlanChanged, $"The plan was changed to version {changed.Version}.");
         return changed;
     });
 

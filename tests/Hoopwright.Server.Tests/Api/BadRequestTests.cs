@@ -15,15 +15,15 @@ public sealed class BadRequestTests(PostgresServer postgres)
     [InlineData("plan/entries", "", "malformed")]
     [InlineData("plan/entries", "\u0001\u0002", "malformed")]
     [InlineData("plan/entries", """{"entries":[],"entries":[]}""", "malformed")]
-    [InlineData("plan/document", """{"document":null,"version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{}","version":"one"}""", "malformed")]
-    [InlineData("plan/document", """{"document":"hello","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"[]","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{} {}","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{ /* \u0000 */ }","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{\"a\":\"\ud800\"}","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{\"siteBook\":[]}","version":1}""", "malformed")]
-    [InlineData("plan/document", """{"document":"{}","version":1,"by":"a\nb"}""", "malformed")]
+    [InlineData("plan/document", """{"document":null}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{}","by":7}""", "malformed")]
+    [InlineData("plan/document", """{"document":"hello"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{\"hoopwright\":\"99.0\"}"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"[]"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{} {}"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{\"a\":\"\ud800\"}"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{\"siteBook\":[]}"}""", "malformed")]
+    [InlineData("plan/document", """{"document":"{}","by":"a\nb"}""", "malformed")]
     [InlineData("plan/links", """{"kind":"owner"}""", "malformed")]
     [InlineData("plan/links", """{"kind":7}""", "malformed")]
     [InlineData("plan/links", """{"kind":"read","label":"\u0000"}""", "malformed")]
@@ -51,7 +51,7 @@ public sealed class BadRequestTests(PostgresServer postgres)
         string deep = new string('[', depth) + new string(']', depth);
 
         using HttpResponseMessage entries = await host.SendAsync(HttpMethod.Post, "api/v1/plan/entries", key, $$"""{"entries":[{"id":"{{Entries.Id(1)}}","kind":"note","x":{{deep}}}]}""");
-        using HttpResponseMessage document = await host.SendAsync(HttpMethod.Post, "api/v1/plan/document", key, $$"""{"document":"{\"x\":[{{deep}}]}","version":1}""");
+        using HttpResponseMessage document = await host.SendAsync(HttpMethod.Post, "api/v1/plan/document", key, $$"""{"document":"{\"x\":[{{deep}}]}"}""");
 
         await IsProblemAsync(entries, HttpStatusCode.BadRequest, "malformed");
         await IsProblemAsync(document, HttpStatusCode.BadRequest, "malformed");
@@ -71,8 +71,7 @@ public sealed class BadRequestTests(PostgresServer postgres)
     public async Task A_plan_of_two_MiB_is_kept_and_one_byte_more_is_refused()
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
-        string most = "{ \"notes\": \"" + new string('x', SharingLimits.DocumentBytes - 15) + "\" }";
-        Assert.Equal(SharingLimits.DocumentBytes, most.Length);
+        string most = Host.Plan.PadRight(SharingLimits.DocumentBytes);
 
         await host.ShareAsync(most);
 

@@ -17,7 +17,7 @@ public sealed class EventTests(PostgresServer postgres)
         Assert.Equal(new PlanChange(1, 0), await NextAsync(changes));
         await keeper.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
         Assert.Equal(new PlanChange(1, 1), await NextAsync(changes));
-        await keeper.PushAsync(new DocumentPush("{\"x\":1}", 1), Stop);
+        await keeper.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)), Stop);
         Assert.Equal(new PlanChange(2, 1), await NextAsync(changes));
     }
 
@@ -46,7 +46,7 @@ public sealed class EventTests(PostgresServer postgres)
         await NextAsync(changes);
 
         await theirs.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
-        await mine.PushAsync(new DocumentPush("{\"x\":1}", 1), Stop);
+        await mine.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)), Stop);
 
         Assert.Equal(new PlanChange(2, 0), await NextAsync(changes));
     }

@@ -18,7 +18,7 @@ public sealed class KeeperTests(PostgresServer postgres)
         SharedPlanClient crew = host.With(made.Token);
         await crew.PushAsync(Entries.Push(Entries.Measured(1), Entries.Measured(2)));
         await crew.PushAsync(Entries.Push(Entries.Measured(1)));
-        await crew.PushAsync(new DocumentPush("{\"x\":1}", 1, "Bo"));
+        await crew.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal), "Bo"));
         await keeper.RevokeLinkAsync(made.Id);
 
         AuditPage audit = await keeper.AuditAsync();
@@ -45,7 +45,7 @@ public sealed class KeeperTests(PostgresServer postgres)
         using ZipArchive zip = new(new MemoryStream(await keeper.ExportAsync()));
 
         Assert.Equal(["plan.json", "document.json", "entries.jsonl", "links.json", "audit.json"], zip.Entries.Select(entry => entry.FullName));
-        Assert.Equal(document, Read("document.json"));
+        Assert.Equal((await keeper.GetAsync()).Document, Read("document.json"));
         PlanReading plan = PlanReader.Read(System.Text.Encoding.UTF8.GetBytes(Read("plan.json")));
         Assert.DoesNotContain(plan.Diagnostics, each => each.Severity == Severity.Error);
         Assert.Equal(Enumerable.Range(0, 250).Select(Entries.Id), plan.Plan!.SiteBook.Select(entry => entry.Id));

@@ -15,7 +15,7 @@ public sealed class LinkTests(PostgresServer postgres)
             (LinkKind.Read, link => link.GetAsync()),
             (LinkKind.Read, async link => { await foreach (PlanChange _ in link.ChangesAsync()) break; }),
             (LinkKind.Add, link => link.PushAsync(Entries.Push(Entries.Measured(1)))),
-            (LinkKind.Edit, link => link.PushAsync(new DocumentPush("{\"x\":1}", 1))),
+            (LinkKind.Edit, link => link.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)))),
             (LinkKind.Keeper, link => link.LinksAsync()),
             (LinkKind.Keeper, link => link.MakeLinkAsync(new NewLink(LinkKind.Read))),
             (LinkKind.Keeper, link => link.RevokeLinkAsync("none")),
@@ -63,12 +63,13 @@ public sealed class LinkTests(PostgresServer postgres)
     public async Task One_plan_cannot_reach_another(StoredIn kind)
     {
         await using Host host = await Host.StartAsync(kind, postgres);
-        SharedPlanClient mine = await host.ShareAsync(), theirs = await host.ShareAsync("{ \"theirs\": true }");
+        SharedPlanClient mine = await host.ShareAsync(), theirs = await host.ShareAsync("{ \"hoopwright\": \"1.0\", \"name\": \"theirs\" }");
         NewLinkAnswer link = await theirs.MakeLinkAsync(new NewLink(LinkKind.Add));
         await host.With(link.Token).PushAsync(Entries.Push(Entries.Measured(1)));
 
         Assert.Equal("not-found", (await Assert.ThrowsAsync<SharingException>(() => mine.RevokeLinkAsync(link.Id))).Problem.Code);
         Assert.Empty((await mine.GetAsync()).Entries);
+        Assert.Contains("theirs", (await theirs.GetAsync()).Document, StringComparison.Ordinal);
         Assert.DoesNotContain("theirs", (await mine.GetAsync()).Document, StringComparison.Ordinal);
         Assert.Empty(await mine.LinksAsync());
         Assert.Equal(["shared"], (await mine.AuditAsync()).Rows.Select(row => row.What));

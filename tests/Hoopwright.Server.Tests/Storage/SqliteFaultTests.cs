@@ -42,6 +42,21 @@ public sealed class SqliteFaultTests
     }
 
     [Fact]
+    public async Task A_disk_that_comes_to_be_read_only_is_told_and_can_still_be_read()
+    {
+        await using Host host = await StartAsync(new TestFolder());
+        SharedPlanClient keeper = await host.ShareAsync();
+        await keeper.PushAsync(Entries.Push(Entries.Measured(1)));
+        // SQLite's own switch gives the very result that a disk gives that was made read-only (SQLITE_READONLY).
+        await host.Database.WriteAsync(session => session.ExecuteAsync("PRAGMA query_only = ON"));
+
+        SharingException refused = await Assert.ThrowsAsync<SharingException>(() => keeper.PushAsync(Entries.Push(Entries.Measured(2))));
+
+        Assert.Equal(("storage-read-only", 503), (refused.Problem.Code, refused.Problem.Status));
+        Assert.Equal([Entries.Id(1)], await AllAsync(keeper));
+    }
+
+    [Fact]
     public async Task One_write_that_fails_takes_none_of_those_beside_it_with_it()
     {
         using TestFolder folder = new();
