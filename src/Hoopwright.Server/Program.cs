@@ -1,4 +1,3 @@
-using Hoopwright.Server;
 using Hoopwright.Server.Commands;
 
 return args switch

@@ -4,6 +4,7 @@ using System.Runtime.CompilerServices;
 using System.Text.Json;
 using Hoopwright.Server.Storage;
 using Hoopwright.Sharing;
+using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Hoopwright.Server.Api;
 
@@ -62,7 +63,7 @@ internal static class PlanEndpoints
         return TypedResults.Ok(new DocumentPushAnswer(changed.Version, changed.Document, undecided));
     }
 
-    private static IResult Wait(Link link, ShareStore store, ChangeFeed feed, TimeProvider clock, IHostApplicationLifetime lifetime, CancellationToken gone) =>
+    private static ServerSentEventsResult<PlanChange> Wait(Link link, ShareStore store, ChangeFeed feed, TimeProvider clock, IHostApplicationLifetime lifetime, CancellationToken gone) =>
         TypedResults.ServerSentEvents(EventsAsync(link.Access, store, feed, clock, lifetime.ApplicationStopping, gone));
 
     private static async IAsyncEnumerable<SseItem<PlanChange>> EventsAsync(

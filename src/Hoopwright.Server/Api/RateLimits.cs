@@ -2,8 +2,6 @@ using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
 using System.Threading.RateLimiting;
-using Hoopwright.Server.Storage;
-using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Net.Http.Headers;
 
 namespace Hoopwright.Server.Api;

@@ -46,7 +46,7 @@ internal sealed partial class ShareStore
         return true;
     });
 
-    private Task InsertLinkAsync(Session session, string share, string id, LinkKind kind, string token, string? label) => session.ExecuteAsync(
+    private Task<int> InsertLinkAsync(Session session, string share, string id, LinkKind kind, string token, string? label) => session.ExecuteAsync(
         "INSERT INTO link (id, share_id, kind, token_hash, label, made_at) VALUES (@id, @share, @kind, @hash, @label, @now)", new { id, share, kind = Word(kind), hash = Token.Hash(token), label, now = Now });
 
     private async Task NoteAsync(Session session, LinkAccess access, string? by, string what, string detail)

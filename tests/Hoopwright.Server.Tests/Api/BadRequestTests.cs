@@ -92,7 +92,7 @@ public sealed class BadRequestTests(PostgresServer postgres)
     public async Task A_body_that_is_no_JSON_by_its_own_words_is_refused()
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
-        using HttpResponseMessage answer = await host.Http.PostAsync("api/v1/shares", new FormUrlEncodedContent([new("document", "{}")]), TestContext.Current.CancellationToken);
+        using HttpResponseMessage answer = await host.Http.PostAsync("api/v1/shares", new FormUrlEncodedContent([new("document", "{}")]));
         await IsProblemAsync(answer, HttpStatusCode.UnsupportedMediaType, "not-json");
     }
 
@@ -151,7 +151,7 @@ public sealed class BadRequestTests(PostgresServer postgres)
 
     private static async Task IsProblemAsync(HttpResponseMessage answer, HttpStatusCode status, string code)
     {
-        string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        string text = await answer.Content.ReadAsStringAsync();
         Assert.True(answer.StatusCode == status, $"{answer.StatusCode}: {text}");
         Assert.Equal("application/problem+json", answer.Content.Headers.ContentType?.MediaType);
         SharingProblem problem = JsonSerializer.Deserialize(text, SharingJson.Default.SharingProblem)!;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Hoopwright.Sharing;
 
 namespace Hoopwright.Server.Tests.Api;

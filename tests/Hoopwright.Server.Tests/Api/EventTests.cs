@@ -4,20 +4,18 @@ namespace Hoopwright.Server.Tests.Api;
 
 public sealed class EventTests(PostgresServer postgres)
 {
-    private static CancellationToken Stop => TestContext.Current.CancellationToken;
-
     [Theory, OnBoth]
     public async Task An_open_page_is_told_of_entries_and_of_a_changed_plan(StoredIn kind)
     {
         await using Host host = await Host.StartAsync(kind, postgres);
         SharedPlanClient keeper = await host.ShareAsync();
         SharedPlanClient page = await host.LinkAsync(keeper, LinkKind.Read);
-        await using IAsyncEnumerator<PlanChange> changes = page.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+        await using IAsyncEnumerator<PlanChange> changes = page.ChangesAsync().GetAsyncEnumerator();
 
         Assert.Equal(new PlanChange(1, 0), await NextAsync(changes));
-        await keeper.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
+        await keeper.PushAsync(Entries.Push(Entries.Measured(1)));
         Assert.Equal(new PlanChange(1, 1), await NextAsync(changes));
-        await keeper.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)), Stop);
+        await keeper.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)));
         Assert.Equal(new PlanChange(2, 1), await NextAsync(changes));
     }
 
@@ -26,14 +24,14 @@ public sealed class EventTests(PostgresServer postgres)
     {
         await using Host host = await Host.StartAsync(kind, postgres);
         SharedPlanClient keeper = await host.ShareAsync();
-        NewLinkAnswer link = await keeper.MakeLinkAsync(new NewLink(LinkKind.Read), Stop);
-        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync(Stop).GetAsyncEnumerator(Stop), own = keeper.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+        NewLinkAnswer link = await keeper.MakeLinkAsync(new NewLink(LinkKind.Read));
+        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync().GetAsyncEnumerator(), own = keeper.ChangesAsync().GetAsyncEnumerator();
         await NextAsync(changes);
         await NextAsync(own);
 
-        await keeper.RevokeLinkAsync(link.Id, Stop);
+        await keeper.RevokeLinkAsync(link.Id);
         Assert.False(await changes.MoveNextAsync());
-        await keeper.DeleteEverythingAsync(Stop);
+        await keeper.DeleteEverythingAsync();
         Assert.False(await own.MoveNextAsync());
     }
 
@@ -42,11 +40,11 @@ public sealed class EventTests(PostgresServer postgres)
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
         SharedPlanClient mine = await host.ShareAsync(), theirs = await host.ShareAsync();
-        await using IAsyncEnumerator<PlanChange> changes = mine.ChangesAsync(Stop).GetAsyncEnumerator(Stop);
+        await using IAsyncEnumerator<PlanChange> changes = mine.ChangesAsync().GetAsyncEnumerator();
         await NextAsync(changes);
 
-        await theirs.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
-        await mine.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)), Stop);
+        await theirs.PushAsync(Entries.Push(Entries.Measured(1)));
+        await mine.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)));
 
         Assert.Equal(new PlanChange(2, 0), await NextAsync(changes));
     }

@@ -36,7 +36,7 @@ public sealed class KeeperTests(PostgresServer postgres)
     public async Task The_export_holds_everything_and_its_plan_opens_with_its_site_book_in_order(StoredIn kind)
     {
         await using Host host = await Host.StartAsync(kind, postgres);
-        string document = await File.ReadAllTextAsync(Path.Combine(SamplePlans.Root, "examples", "gothic-26ft.json"), TestContext.Current.CancellationToken);
+        string document = await File.ReadAllTextAsync(Path.Combine(SamplePlans.Root, "examples", "gothic-26ft.json"));
         SharedPlanClient keeper = await host.ShareAsync(document);
         int[] numbers = [.. Enumerable.Range(0, 250).Select(number => number * 7 % 250)];
         await keeper.PushAsync(Entries.Push([.. numbers.Select(number => Entries.Measured(number))]));
@@ -81,7 +81,7 @@ public sealed class KeeperTests(PostgresServer postgres)
             {
                 await using FileStream stream = new(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
                 using StreamReader reader = new(stream, System.Text.Encoding.Latin1);
-                Assert.DoesNotContain("private", await reader.ReadToEndAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+                Assert.DoesNotContain("private", await reader.ReadToEndAsync(), StringComparison.Ordinal);
             }
         }
     }

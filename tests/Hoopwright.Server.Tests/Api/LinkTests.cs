@@ -51,7 +51,7 @@ public sealed class LinkTests(PostgresServer postgres)
             foreach (string address in new[] { "api/v1/plan", "api/v1/plan/audit", "api/v1/plan/events" })
             {
                 using HttpResponseMessage answer = await host.SendAsync(HttpMethod.Get, address, token);
-                answers.Add($"{answer.StatusCode} {string.Join(';', answer.Headers.Where(header => header.Key != "Date").Select(header => header.Key + "=" + string.Join(',', header.Value)))} {await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)}");
+                answers.Add($"{answer.StatusCode} {string.Join(';', answer.Headers.Where(header => header.Key != "Date").Select(header => header.Key + "=" + string.Join(',', header.Value)))} {await answer.Content.ReadAsStringAsync()}");
             }
         }
 

@@ -5,25 +5,23 @@ namespace Hoopwright.Server.Tests.Programs;
 /// <summary>The commands as typed.</summary>
 public sealed class CommandTests
 {
-    private static CancellationToken Stop => TestContext.Current.CancellationToken;
-
     [Fact]
     public async Task Backup_and_restore_work_while_the_server_runs()
     {
         using TestFolder folder = new();
         await using ServerProcess server = await ServerProcess.StartAsync(folder);
-        string key = (await SharedPlanClient.ShareAsync(server.Http, new NewShare(Host.Plan), Stop)).KeeperKey;
+        string key = (await SharedPlanClient.ShareAsync(server.Http, new NewShare(Host.Plan))).KeeperKey;
         SharedPlanClient client = new(server.Http, key);
-        await client.PushAsync(Entries.Push(Entries.Measured(1)), Stop);
+        await client.PushAsync(Entries.Push(Entries.Measured(1)));
 
         (int code, string said) = await ServerProcess.RunToEndAsync("", "backup", folder.At("backup.db"), "--data", folder.Database);
         Assert.True(code == 0, said);
         Assert.StartsWith("1 shared plan is in ", said, StringComparison.Ordinal);
 
-        await client.DeleteEverythingAsync(Stop);
+        await client.DeleteEverythingAsync();
         (code, said) = await ServerProcess.RunToEndAsync("", "restore", folder.At("backup.db"), "--data", folder.Database);
         Assert.True(code == 0, said);
-        Assert.Single((await client.GetAsync(stop: Stop)).Entries);
+        Assert.Single((await client.GetAsync()).Entries);
     }
 
     [Fact]

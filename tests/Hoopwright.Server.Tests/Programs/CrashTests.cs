@@ -19,7 +19,7 @@ public sealed class CrashTests(ITestOutputHelper output)
         for (int kill = 0; kill < Kills; kill++)
         {
             await using ServerProcess server = await ServerProcess.StartAsync(folder);
-            key ??= (await SharedPlanClient.ShareAsync(server.Http, new NewShare(Host.Plan), TestContext.Current.CancellationToken)).KeeperKey;
+            key ??= (await SharedPlanClient.ShareAsync(server.Http, new NewShare(Host.Plan))).KeeperKey;
             SharedPlanClient client = new(server.Http, key);
             int open = 0, told = 0;
             TaskCompletionSource warm = new();
@@ -43,7 +43,7 @@ public sealed class CrashTests(ITestOutputHelper output)
             })];
             // Every third time in the very first pushes, which find the server cold; else somewhere in the stream.
             if (kill % 3 > 0) await warm.Task;
-            await Task.Delay(kill * 37 % 60, TestContext.Current.CancellationToken);
+            await Task.Delay(kill * 37 % 60);
             if (Volatile.Read(ref open) > 0) killedWhileWriting++;
             await server.KillAsync();
             await Task.WhenAll(devices);

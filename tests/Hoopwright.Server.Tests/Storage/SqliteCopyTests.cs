@@ -17,7 +17,7 @@ public sealed class SqliteCopyTests(PostgresServer postgres)
         Task pushing = Task.Run(async () =>
         {
             for (int number = 50; !enough.IsCancellationRequested; number++) await keeper.PushAsync(Entries.Push(Entries.Measured(number)));
-        }, TestContext.Current.CancellationToken);
+        });
 
         Assert.Equal(1, SqliteCopy.Backup(host.DatabaseFile, folder.At("backup.db")));
         await enough.CancelAsync();
@@ -59,14 +59,14 @@ public sealed class SqliteCopyTests(PostgresServer postgres)
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
         using TestFolder folder = new();
         SharedPlanClient keeper = await host.ShareAsync();
-        await File.WriteAllTextAsync(folder.At("there.txt"), "mine", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(folder.At("there.txt"), "mine");
 
         Assert.Contains("exists already", Assert.Throws<StorageException>(() => SqliteCopy.Backup(host.DatabaseFile, folder.At("there.txt"))).Message, StringComparison.Ordinal);
         Assert.Contains("There is no database", Assert.Throws<StorageException>(() => SqliteCopy.Backup(folder.At("none.db"), folder.At("backup.db"))).Message, StringComparison.Ordinal);
         await Assert.ThrowsAsync<StorageException>(() => SqliteCopy.RestoreAsync(folder.At("there.txt"), host.DatabaseFile, host.Clock));
         await Assert.ThrowsAsync<StorageException>(() => SqliteCopy.RestoreAsync(folder.At("none.db"), host.DatabaseFile, host.Clock));
 
-        Assert.Equal("mine", await File.ReadAllTextAsync(folder.At("there.txt"), TestContext.Current.CancellationToken));
+        Assert.Equal("mine", await File.ReadAllTextAsync(folder.At("there.txt")));
         await keeper.GetAsync();
     }
 }
