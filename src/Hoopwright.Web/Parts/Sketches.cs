@@ -204,6 +204,7 @@ internal static class Sketches
         ["build"] = (Page, "M20 20H52M20 27H52M20 34H52M28 13V40M36 13V40M44 13V40"),
         ["coverDay"] = (Bow, Blown),
         ["inside"] = (Bow, "M36 28m-6 0a6 6 0 1 0 12 0a6 6 0 1 0 -12 0"),
+        ["tolerances"] = ("M4 16H68V32H4Z", "M14 16V24M24 16V21M34 16V24M44 16V21M54 16V24M64 16V21"),
         ["siteBook"] = (Page, "M20 25H52M20 32H52"),
     }.ToImmutableDictionary();
 

@@ -23,7 +23,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
         new("steps", [], ["set-out", "bow", "left-side", "front-end", "roof-pull"]),
         new("days", ["build"], ["set-out", "roof-pull"]),
-        new("site-book", ["siteBook"], ["set-out"]),
+        new("site-book", ["siteBook", "tolerances"], ["set-out"]),
     ];
 
     /// <summary>The stage that asks for a path of the plan; the first when none does.</summary>
