@@ -3,6 +3,7 @@ using Hoopwright.Bench.Calendar;
 using Hoopwright.Bench.Cutting;
 using Hoopwright.Bench.Frames;
 using Hoopwright.Bench.Scheduling;
+using Hoopwright.Bench.Sharing;
 
 if (args is ["cutting", .. var rest])
     return CuttingTable.Print(rest, Console.Out);
@@ -10,6 +11,8 @@ if (args is ["schedule"])
     return ScheduleTable.Print(Console.Out);
 if (args is ["calendar"])
     return CalendarTable.Print(Console.Out);
+if (args is ["sharing", .. var sharing])
+    return await SharingLoad.PrintAsync(sharing, Console.Out);
 if (args is ["frames"])
     return FrameTable.Print(Console.Out);
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -18,6 +18,16 @@ internal sealed class ServerProcess : IAsyncDisposable
 
     public HttpClient Http { get; }
 
+    /// <summary>Memory that it holds now.</summary>
+    public long WorkingSetBytes
+    {
+        get
+        {
+            process.Refresh();
+            return process.WorkingSet64;
+        }
+    }
+
     /// <summary>Starts it and waits until it listens.</summary>
     public static async Task<ServerProcess> StartAsync(TestFolder folder, string shell = "")
     {
