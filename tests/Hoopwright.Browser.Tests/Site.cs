@@ -15,6 +15,7 @@ public sealed class Site : IAsyncLifetime
 {
     private Process? server;
     private IPlaywright? playwright;
+    private readonly string plans = Path.Combine(Path.GetTempPath(), "hoopwright-browser-" + Guid.NewGuid().ToString("N")[..8]);
     private string why = "";
 
     /// <summary>The address of the app, without a slash at its end.</summary>
@@ -47,6 +48,7 @@ public sealed class Site : IAsyncLifetime
         playwright?.Dispose();
         if (server is { HasExited: false }) server.Kill(entireProcessTree: true);
         server?.Dispose();
+        if (Directory.Exists(plans)) Directory.Delete(plans, recursive: true);
     }
 
     /// <summary>A browser of its own, as of someone who has never been here.</summary>
@@ -63,7 +65,7 @@ public sealed class Site : IAsyncLifetime
     private async Task Start()
     {
         string program = Path.Combine(Root, "src", "Hoopwright.Server", "bin", Metadata("Configuration"), "net10.0", "Hoopwright.Server.dll");
-        server = Process.Start(new ProcessStartInfo("dotnet", [program, "--urls", "http://127.0.0.1:0"]) { RedirectStandardOutput = true, RedirectStandardError = true })
+        server = Process.Start(new ProcessStartInfo("dotnet", [program, "--urls", "http://127.0.0.1:0", "--data", Path.Combine(plans, "shared-plans.db")]) { RedirectStandardOutput = true, RedirectStandardError = true })
             ?? throw new InvalidOperationException("The server did not start.");
         while (await server.StandardOutput.ReadLineAsync() is { } line)
         {

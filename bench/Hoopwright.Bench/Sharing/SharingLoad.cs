@@ -59,6 +59,7 @@ internal static class SharingLoad
         int tenth = memoryMb.Count / 10;
         to.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{seconds} s, {errors.Values.Sum()} errors{string.Concat(errors.Select(each => $"; {each.Value} times {each.Key}"))}, {told:#,0} changes told to waiting pages; working set of the server, mean of each tenth of the run, MB: {string.Join(", ", memoryMb.Chunk(Math.Max(1, tenth)).Take(10).Select(part => part.Average().ToString("0", CultureInfo.InvariantCulture)))}."));
+        to.WriteLine(await TakeOverAsync(server));
         return errors.IsEmpty ? 0 : 1;
 
         async Task RunAsync(int device, SharedPlanClient plan)
@@ -86,6 +87,29 @@ internal static class SharingLoad
                 }
             }
         }
+    }
+
+    private static async Task<string> TakeOverAsync(ServerProcess server)
+    {
+        const int Count = 100_000;
+        SharedPlanClient keeper = new(server.Http, (await SharedPlanClient.ShareAsync(server.Http, new NewShare("{ \"hoopwright\": \"1.0\" }"))).KeeperKey);
+        Stopwatch clock = Stopwatch.StartNew();
+        for (int from = 0; from < Count; from += SharingLimits.EntriesPerPush)
+            await keeper.PushAsync(Entries.Push([.. Enumerable.Range(from, SharingLimits.EntriesPerPush).Select(number => Entries.Measured(number))]));
+        double pushed = clock.Elapsed.TotalSeconds;
+        clock.Restart();
+        int taken = 0, requests = 0;
+        PlanState state;
+        long cursor = 0;
+        do
+        {
+            state = await keeper.GetAsync(cursor, 1);
+            cursor = state.Cursor;
+            taken += state.Entries.Length;
+            requests++;
+        }
+        while (state.More);
+        return string.Create(CultureInfo.InvariantCulture, $"A site book of {taken:#,0} entries: pushed in {pushed:0.0} s, {SharingLimits.EntriesPerPush} at a time; taken over by a new device in {clock.Elapsed.TotalSeconds:0.0} s with {requests} requests.");
     }
 
     private static async Task WaitAsync(SharedPlanClient plan, Action told, CancellationToken enough)

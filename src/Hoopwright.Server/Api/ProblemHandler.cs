@@ -10,6 +10,8 @@ internal sealed partial class ProblemHandler(ILogger<ProblemHandler> log) : IExc
 {
     public async ValueTask<bool> TryHandleAsync(HttpContext context, Exception fault, CancellationToken stop)
     {
+        // Whoever asked has gone: there is no one to tell.
+        if (context.RequestAborted.IsCancellationRequested) return true;
         SharingProblem problem = fault switch
         {
             BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => Problems.BodyTooLarge,

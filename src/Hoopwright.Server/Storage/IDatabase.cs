@@ -14,11 +14,11 @@ internal interface IDatabase : IAsyncDisposable
 
     /// <summary>Reads in one transaction, so that all statements see the same state.</summary>
     /// <exception cref="StorageException">The database cannot be read.</exception>
-    Task<T> ReadAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default);
+    Task<T> ReadAsync<T>(Func<Session, Task<T>> work);
 
     /// <summary>Writes in one transaction: all of it or, when the work throws, nothing. Once this returns, it is on disk.</summary>
     /// <exception cref="StorageException">The database cannot be written; nothing of the work was kept.</exception>
-    Task<T> WriteAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default);
+    Task<T> WriteAsync<T>(Func<Session, Task<T>> work);
 
     /// <summary>Removes what deleted rows may have left in files beside the tables.</summary>
     Task ForgetDeletedAsync();

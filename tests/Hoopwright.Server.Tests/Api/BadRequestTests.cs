@@ -142,6 +142,23 @@ public sealed class BadRequestTests(PostgresServer postgres)
     }
 
     [Fact]
+    public async Task Behind_a_web_server_on_the_same_machine_each_device_counts_by_its_own_address()
+    {
+        await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres, new RateOptions { SharesPerHour = 1 });
+        Assert.Equal(
+            [HttpStatusCode.Created, HttpStatusCode.TooManyRequests, HttpStatusCode.Created, HttpStatusCode.Created, HttpStatusCode.TooManyRequests],
+            new[] { await FromAsync("192.0.2.1"), await FromAsync("192.0.2.1"), await FromAsync("192.0.2.2"), await FromAsync("2001:db8:0:1::1"), await FromAsync("2001:db8:0:1::2") });
+
+        async Task<HttpStatusCode> FromAsync(string address)
+        {
+            using HttpRequestMessage request = new(HttpMethod.Post, "api/v1/shares") { Content = new StringContent("""{"document":"{\"hoopwright\":\"1.0\"}"}""", System.Text.Encoding.UTF8, "application/json") };
+            request.Headers.Add("X-Forwarded-For", address);
+            using HttpResponseMessage answer = await host.Http.SendAsync(request);
+            return answer.StatusCode;
+        }
+    }
+
+    [Fact]
     public async Task An_address_shares_so_many_plans_an_hour()
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres, new RateOptions { SharesPerHour = 3 });

@@ -20,22 +20,22 @@ internal sealed class PostgresDatabase(string connectionString) : IDatabase
         return true;
     });
 
-    public Task<T> ReadAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default) => RunAsync(work, IsolationLevel.RepeatableRead, stop);
+    public Task<T> ReadAsync<T>(Func<Session, Task<T>> work) => RunAsync(work, IsolationLevel.RepeatableRead);
 
-    public Task<T> WriteAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default) => RunAsync(work, IsolationLevel.ReadCommitted, stop);
+    public Task<T> WriteAsync<T>(Func<Session, Task<T>> work) => RunAsync(work, IsolationLevel.ReadCommitted);
 
     public Task ForgetDeletedAsync() => Task.CompletedTask;
 
     public ValueTask DisposeAsync() => source.DisposeAsync();
 
-    private async Task<T> RunAsync<T>(Func<Session, Task<T>> work, IsolationLevel isolation, CancellationToken stop)
+    private async Task<T> RunAsync<T>(Func<Session, Task<T>> work, IsolationLevel isolation)
     {
         try
         {
-            await using NpgsqlConnection connection = await source.OpenConnectionAsync(stop);
-            await using NpgsqlTransaction transaction = await connection.BeginTransactionAsync(isolation, stop);
+            await using NpgsqlConnection connection = await source.OpenConnectionAsync();
+            await using NpgsqlTransaction transaction = await connection.BeginTransactionAsync(isolation);
             T result = await work(new Session(connection, transaction));
-            await transaction.CommitAsync(CancellationToken.None);
+            await transaction.CommitAsync();
             return result;
         }
         catch (NpgsqlException fault)

@@ -66,9 +66,8 @@ internal sealed class SqliteDatabase : IDatabase
         return true;
     });
 
-    public async Task<T> ReadAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default)
+    public async Task<T> ReadAsync<T>(Func<Session, Task<T>> work)
     {
-        stop.ThrowIfCancellationRequested();
         try
         {
             using SqliteConnection connection = Open(reading);
@@ -81,7 +80,7 @@ internal sealed class SqliteDatabase : IDatabase
         }
     }
 
-    public Task<T> WriteAsync<T>(Func<Session, Task<T>> work, CancellationToken stop = default) => writer.WriteAsync(work, stop);
+    public Task<T> WriteAsync<T>(Func<Session, Task<T>> work) => writer.WriteAsync(work);
 
     public Task ForgetDeletedAsync() => writer.CheckpointAsync();
 

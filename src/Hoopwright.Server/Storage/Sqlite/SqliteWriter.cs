@@ -21,10 +21,10 @@ internal sealed class SqliteWriter : IAsyncDisposable
         loop = Task.Run(LoopAsync);
     }
 
-    public async Task<T> WriteAsync<T>(Func<Session, Task<T>> work, CancellationToken stop)
+    public async Task<T> WriteAsync<T>(Func<Session, Task<T>> work)
     {
-        Write<T> write = new(work, stop);
-        await waiting.Writer.WriteAsync(write, stop);
+        Write<T> write = new(work);
+        await waiting.Writer.WriteAsync(write);
         return await write.Done;
     }
 
@@ -90,7 +90,7 @@ internal sealed class SqliteWriter : IAsyncDisposable
         void Fail(Exception fault);
     }
 
-    private sealed class Write<T>(Func<Session, Task<T>> work, CancellationToken stop) : IWrite
+    private sealed class Write<T>(Func<Session, Task<T>> work) : IWrite
     {
         // Whoever waits goes on elsewhere: the writer does not do their work for them.
         private readonly TaskCompletionSource<T> told = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -103,7 +103,6 @@ internal sealed class SqliteWriter : IAsyncDisposable
         {
             try
             {
-                stop.ThrowIfCancellationRequested();
                 result = await work(session);
                 return true;
             }

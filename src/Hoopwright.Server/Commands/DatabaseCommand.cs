@@ -3,9 +3,9 @@ using Hoopwright.Server.Storage;
 namespace Hoopwright.Server.Commands;
 
 /// <summary>Does something with the SQLite database and says how it went.</summary>
-internal static class Told
+internal static class DatabaseCommand
 {
-    public static async Task<int> OfAsync(string[] args, Func<ServerOptions, Task<string>> work)
+    public static async Task<int> RunAsync(string[] args, Func<ServerOptions, Task<string>> work)
     {
         ServerOptions options = ServerOptions.From(CommandLine.Read(args));
         if (options.Postgres is { Length: > 0 })
