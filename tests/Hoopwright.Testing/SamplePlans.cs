@@ -14,6 +14,9 @@ public static class SamplePlans
     /// <summary>The names of the bundled examples that can be built.</summary>
     public static IEnumerable<string> GoodExamples => ["gothic-26ft", "round-14ft", "metric-9m"];
 
+    /// <summary>The bundled example of which something was measured.</summary>
+    public const string BuiltExample = "as-built-26ft";
+
     /// <summary>The bytes of a bundled example.</summary>
     public static byte[] ExampleBytes(string name) => File.ReadAllBytes(Path.Combine(Root, "examples", name + ".json"));
 

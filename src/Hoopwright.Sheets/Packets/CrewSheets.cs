@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.BeforeCuts;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
@@ -56,16 +57,16 @@ public static class CrewSheets
         book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
-        book.Chapter(words.Say("Ground and ends")).Caution(PacketCautions.Concrete, words);
+        book.Chapter(words.Say("Ground and ends")).Caution(PacketCautions.Concrete, words).Mind(planned, words, CutCheckKind.Concrete, CutCheckKind.Posts);
         if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
-        book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Table(tables.Film).Table(tables.FilmMarks)
+        book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Mind(planned, words, CutCheckKind.Film).Table(tables.Film).Table(tables.FilmMarks)
             .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening).Table(tables.Pull);
         Drawn(FigureChapter.Cover);
         FasteningChapter.Set(book, planned, tunnel, tables, words);
         Drawn(FigureChapter.Covering);
-        book.Chapter(words.Say("Cut lists")).Caution(PacketCautions.Saw, words);
+        book.Chapter(words.Say("Cut lists")).Caution(PacketCautions.Saw, words).Mind(planned, words, CutCheckKind.Boards, CutCheckKind.Channel);
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         Drawn(FigureChapter.Cuts);
         return book.Pages();

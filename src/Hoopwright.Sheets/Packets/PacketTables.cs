@@ -47,8 +47,12 @@ internal sealed class PacketTables
         Stages = PacketTableMaker.Stages(orders);
         Cuts = [.. cuts.Sheets.SelectMany(sheet => sheet.IsSawn ? (Table[])[make.Cuts(sheet), make.Stops(sheet)] : [make.Cuts(sheet)])];
         (Rules, Sources) = (make.Rules(), make.Sources());
+        SiteBook = new SiteBookTables(planned.Checks ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned)), planned.AsBuilt, planned.Units);
         Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
     }
+
+    /// <summary>Checks before each cut, and what was measured.</summary>
+    public SiteBookTables SiteBook { get; }
 
     /// <summary>Marks along both side strings.</summary>
     public Table SideMarks { get; }
@@ -121,5 +125,5 @@ internal sealed class PacketTables
 
     /// <summary>Every table, for files.</summary>
     public ImmutableArray<Table> All =>
-        [BuildSteps, RecoverSteps, Tools, SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, .. Covering, Steps, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), Rules, Sources];
+        [BuildSteps, RecoverSteps, Tools, SideMarks, Ordinates, Purlins, .. EndPosts, Doors, Holes, Film, FilmMarks, Fastening, Pull, .. Covering, Steps, Takeoff, .. Orders, Stages, .. Cuts, .. StrengthChapter.TablesOf(Strength), .. SiteBook.All, Rules, Sources];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Hoopwright.BeforeCuts;
 using Hoopwright.Cover.Pull;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
@@ -106,17 +107,18 @@ public static class PacketWriter
             .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
         ]);
         Summary(book, planned, tunnel, orders);
+        SiteBookChapter.Set(book, planned, tables.SiteBook);
         book.Chapter("Steps").Paragraph(StepsNote).Table(tables.BuildSteps).Table(tables.Tools);
         book.Chapter("Set-out and frame").Caution(PacketCautions.Digging);
         book.Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
-        book.Chapter("Ground and ends").Caution(PacketCautions.Concrete);
+        book.Chapter("Ground and ends").Caution(PacketCautions.Concrete).Mind(planned, CrewWords.English, CutCheckKind.Concrete, CutCheckKind.Posts);
         if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
         Drawn(FigureChapter.Ends);
-        book.Chapter("Cover").Caution(PacketCautions.Film);
+        book.Chapter("Cover").Caution(PacketCautions.Film).Mind(planned, CrewWords.English, CutCheckKind.Film);
         book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening).Table(tables.Pull).Paragraph(PullNote(planned.Cover!.Pull, planned.Units));
         Drawn(FigureChapter.Cover);
         FasteningChapter.Set(book, planned, tunnel, tables, CrewWords.English);
@@ -125,7 +127,7 @@ public static class PacketWriter
         book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);
-        book.Chapter("Cut lists").Caution(PacketCautions.Saw);
+        book.Chapter("Cut lists").Caution(PacketCautions.Saw).Mind(planned, CrewWords.English, CutCheckKind.Boards, CutCheckKind.Channel, CutCheckKind.Posts);
         foreach (Table cuts in tables.Cuts) book.Table(cuts);
         Drawn(FigureChapter.Cuts);
         book.Chapter("Takeoff").Paragraph("What joints of long runs take (sleeves, plates and their screws) follows from where they fall; it is in the orders, not here.").Table(tables.Takeoff);

@@ -16,8 +16,8 @@ internal sealed class Remedies(SiteMeasurements measurements, Squaring? squaring
         bool over = off > Length.Zero;
         return of.Kind switch
         {
-            MeasurableKind.BowSpan => FormattableString.Invariant($"Move the right post of bow {of.Number} {by} to the {(over ? "left" : "right")}, or each of its posts half of that, so that the left string still touches."),
-            MeasurableKind.BowMark => FormattableString.Invariant($"Move both posts of bow {of.Number} {by} towards the {(over ? "front" : "back")} end."),
+            MeasurableKind.BowSpan => $"Move the right post {by} to the {(over ? "left" : "right")}; the left one stands on its string.",
+            MeasurableKind.BowMark => $"Move both of its posts {by} towards the {(over ? "front" : "back")} end.",
             MeasurableKind.BowLength => FormattableString.Invariant($"Nothing to move: the bow is {by} {(over ? "longer" : "shorter")} than planned. Measure it again, and the bows beside it."),
             MeasurableKind.BowHeight => FormattableString.Invariant($"Look whether both legs of bow {of.Number} sit {(over ? "fully home in" : "as deep as planned in")} their posts: it stands {by} {(over ? "high" : "low")}."),
             MeasurableKind.SquareSide => $"Move the string of one end by {by} {(of.About is "left" or "right" ? (over ? "inwards along the side" : "outwards along the side") : (over ? "inwards across" : "outwards across"))}, and measure the diagonals again.",

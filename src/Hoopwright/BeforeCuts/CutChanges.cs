@@ -45,7 +45,7 @@ internal sealed class CutChanges
             CutCheckKind.Concrete => from hole in standing.Holes
                                      from before in planned.Holes.Where(each => each.Id == hole.Id)
                                      // A hole is too shallow for the plan, where all else is too short for what stands.
-                                     select Piece(hole.Id, "depth of " + hole.Id.Replace('-', ' '), before.Depth, hole.Depth, hole.Depth, before.Depth),
+                                     select Piece(hole.Id, "depth of the hole", before.Depth, hole.Depth, hole.Depth, before.Depth),
         }).Where(piece => (piece.Planned - piece.Now).Abs().Metres > SameM || piece.ShortBy > Length.Zero)
             .OrderByDescending(piece => piece.ShortBy.Metres).ThenBy(piece => piece.Id, StringComparer.Ordinal),
     ];
@@ -58,8 +58,8 @@ internal sealed class CutChanges
         PlacedPiece? cut = plannedFilm.Rolls.SelectMany(roll => roll.Levels).SelectMany(level => level.Pieces).Where(each => each.PieceId == piece.Id).MinBy(each => each.Across.Metres);
         Length cutAlong = cut?.Along ?? before.AlongRoll, cutAcross = cut?.Across ?? before.AcrossRoll;
         if (cutAlong < alongBefore) (cutAlong, cutAcross) = (cutAcross, cutAlong);
-        yield return Piece(piece.Id, $"length of the {piece.Place}", alongBefore, along, cutAlong);
-        yield return Piece(piece.Id, $"width of the {piece.Place}", before.AcrossRoll, piece.AcrossRoll, cutAcross);
+        yield return Piece(piece.Id, $"film of the {piece.Place}, length", alongBefore, along, cutAlong);
+        yield return Piece(piece.Id, $"film of the {piece.Place}, width", before.AcrossRoll, piece.AcrossRoll, cutAcross);
     }
 
     private IEnumerable<CheckPiece> Members(params ImmutableArray<MemberRole> roles) =>

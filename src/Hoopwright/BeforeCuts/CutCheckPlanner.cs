@@ -72,8 +72,8 @@ public static class CutCheckPlanner
     {
         string by = TapeText.Of(worst.ShortBy, units);
         return kind == CutCheckKind.Concrete
-            ? $"Stop: {worst.Place} is short by {by}. Dig it deeper before anything is poured."
-            : $"Stop: cut by the plan alone, {worst.Place} would be short by {by}. Look whether what is on hand is long enough, cut only by sheets made with these measurements, and write down a decision ({CutCheck.IdOf(kind)}: go) when that is settled.";
+            ? $"Stop: {worst.Place} {worst.Id} is short by {by}. Dig it deeper before anything is poured."
+            : $"Stop: cut by the plan alone, {worst.Id} ({worst.Place}) would be short by {by}. Look whether what is on hand is long enough, cut only by sheets made with these measurements, and write down a decision ({CutCheck.IdOf(kind)}: go) when that is settled.";
     }
 
     private static string Named(ImmutableArray<CheckNeed> missing)

@@ -112,6 +112,7 @@ public static class Workings
         .. FasteningWorkings.All,
         .. StepWorkings.All,
         .. ClimateWorkings.All,
+        .. SiteBookWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

@@ -24,7 +24,7 @@ public sealed class PacketTests
 {
     private static readonly DateOnly Day = new(2026, 3, 1);
 
-    public static TheoryData<string> Examples { get; } = [.. SamplePlans.GoodExamples];
+    public static TheoryData<string> Examples { get; } = [.. SamplePlans.GoodExamples, SamplePlans.BuiltExample];
 
     [Theory]
     [MemberData(nameof(Examples))]

@@ -63,7 +63,7 @@ public sealed class CutChecksTests
         (string, string)[] book = [.. ForFilm[..4], .. new[] { 1, 10, 19 }.Select(bow => (MeasureNames.BowLength(bow), Inches(OverIn + moreIn)))];
         CutCheck film = Worked(With(wide, book)).Checks!.Of(CutCheckKind.Film)!;
         Assert.Equal(CutVerdict.Stop, film.Verdict);
-        Assert.Equal(roofIn + moreIn - rollIn, film.Changed.First(piece => piece.Id == "roof-film" && piece.Place.StartsWith("width", StringComparison.Ordinal)).ShortBy.Inches, 0.1);
+        Assert.Equal(roofIn + moreIn - rollIn, film.Changed.First(piece => piece.Id == "roof-film" && piece.Place.EndsWith("width", StringComparison.Ordinal)).ShortBy.Inches, 0.1);
         // The peaks rise too, and the ends were to be cut at the next whole foot.
         Assert.Equal(film.Changed.Max(piece => piece.ShortBy.Inches), film.ShortBy.Inches);
         Assert.Contains(TapeText.Of(film.ShortBy, UnitSystem.UsCustomary), film.Says, StringComparison.Ordinal);
