@@ -13,6 +13,7 @@ internal sealed partial class ShareStore
     /// <returns>Its id and token; none where the plan has as many as it may.</returns>
     public Task<(string Id, string Token)?> AddLinkAsync(LinkAccess access, LinkKind kind, string? label) => database.WriteAsync<(string, string)?>(async session =>
     {
+        await LockAsync(session, access);
         if (await session.GetAsync<long>("SELECT count(*) FROM link WHERE share_id = @ShareId", access) > SharingLimits.LinksPerPlan) return null;
         string id = Token.NewId(), token = Token.New();
         await InsertLinkAsync(session, access.ShareId, id, kind, token, label);
@@ -24,6 +25,7 @@ internal sealed partial class ShareStore
     /// <returns>False where this plan has no such link.</returns>
     public Task<bool> RevokeAsync(LinkAccess access, string id) => database.WriteAsync(async session =>
     {
+        await LockAsync(session, access);
         if (await session.FindAsync<StoredLink>("SELECT id AS Id, kind AS Kind, label AS Label, made_at AS MadeAt, revoked_at AS RevokedAt FROM link WHERE share_id = @ShareId AND id = @id AND kind <> 'keeper'", new { access.ShareId, id }) is not { } link)
             return false;
         if (await session.ExecuteAsync("UPDATE link SET revoked_at = @now WHERE id = @id AND revoked_at IS NULL", new { id, now = Now }) > 0)
@@ -45,6 +47,9 @@ internal sealed partial class ShareStore
         await NoteAsync(session, access, null, AuditWords.Exported, "Everything was exported.");
         return true;
     });
+
+    // Whoever changes anything of a plan holds the plan's row first: two that do so wait for each other in one order.
+    private Task<string?> LockAsync(Session session, LinkAccess access) => session.FindAsync<string>($"SELECT id FROM share WHERE id = @ShareId{database.LockRows}", access);
 
     private Task<int> InsertLinkAsync(Session session, string share, string id, LinkKind kind, string token, string? label) => session.ExecuteAsync(
         "INSERT INTO link (id, share_id, kind, token_hash, label, made_at) VALUES (@id, @share, @kind, @hash, @label, @now)", new { id, share, kind = Word(kind), hash = Token.Hash(token), label, now = Now });

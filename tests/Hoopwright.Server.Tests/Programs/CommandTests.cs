@@ -31,6 +31,14 @@ public sealed class CommandTests
         (int code, string said) = await ServerProcess.RunToEndAsync("", "restore", folder.At("none.db"), "--data", folder.Database);
         Assert.Equal((1, $"There is no file {folder.At("none.db")}.\n"), (code, said));
 
+        (code, said) = await ServerProcess.RunToEndAsync("", "backup");
+        Assert.Equal(2, code);
+        Assert.Contains("needs the name of a file", said, StringComparison.Ordinal);
+
+        (code, said) = await ServerProcess.RunToEndAsync("", "--help");
+        Assert.Equal(0, code);
+        Assert.Contains("restore FILE", said, StringComparison.Ordinal);
+
         (code, said) = await ServerProcess.RunToEndAsync("export HOOPWRIGHT_POSTGRES=Host=nowhere; ", "backup", folder.At("backup.db"));
         Assert.Equal(1, code);
         Assert.Contains("pg_dump", said, StringComparison.Ordinal);

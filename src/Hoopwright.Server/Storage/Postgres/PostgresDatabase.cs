@@ -10,7 +10,7 @@ internal sealed class PostgresDatabase(string connectionString) : IDatabase
 
     public string Kind => "PostgreSQL";
 
-    public string LockRows => " FOR UPDATE";
+    public string LockRows => " FOR NO KEY UPDATE";
 
     public Task MigrateAsync(TimeProvider clock) => WriteAsync(async session =>
     {

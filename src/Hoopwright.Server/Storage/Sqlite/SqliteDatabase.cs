@@ -9,19 +9,20 @@ namespace Hoopwright.Server.Storage.Sqlite;
 /// </summary>
 internal sealed class SqliteDatabase : IDatabase
 {
-    private readonly string reading;
+    private readonly string file, reading;
     private readonly SqliteWriter writer;
 
     /// <exception cref="StorageException">The file cannot be opened or made.</exception>
     public SqliteDatabase(string file)
     {
+        this.file = file;
         reading = ConnectionString(file);
         try
         {
             if (Path.GetDirectoryName(Path.GetFullPath(file)) is { } folder) Directory.CreateDirectory(folder);
             SqliteConnection connection = Open(reading);
             Execute(connection, "PRAGMA journal_mode = WAL");
-            writer = new SqliteWriter(connection);
+            writer = new SqliteWriter(connection, file);
         }
         catch (Exception fault) when (fault is SqliteException or IOException or UnauthorizedAccessException)
         {
@@ -76,13 +77,19 @@ internal sealed class SqliteDatabase : IDatabase
         }
         catch (SqliteException fault)
         {
-            throw SqliteFaults.Explain(fault);
+            throw SqliteFaults.Explain(fault, file);
         }
     }
 
     public Task<T> WriteAsync<T>(Func<Session, Task<T>> work) => writer.WriteAsync(work);
 
-    public Task ForgetDeletedAsync() => writer.CheckpointAsync();
+    public Task ForgetDeletedAsync()
+    {
+        // Deleted rows are overwritten in the file itself (secure_delete), but the log still has them as they were: it is moved into the file and emptied.
+        using SqliteConnection connection = Open(reading);
+        Execute(connection, "PRAGMA wal_checkpoint(TRUNCATE)");
+        return Task.CompletedTask;
+    }
 
     public async ValueTask DisposeAsync()
     {

@@ -12,28 +12,22 @@ internal sealed class SqliteWriter : IAsyncDisposable
 {
     private const int Together = 64;
     private readonly SqliteConnection connection;
+    private readonly string file;
     private readonly Channel<IWrite> waiting = Channel.CreateBounded<IWrite>(new BoundedChannelOptions(4_096) { SingleReader = true });
     private readonly Task loop;
 
-    public SqliteWriter(SqliteConnection connection)
+    public SqliteWriter(SqliteConnection connection, string file)
     {
         this.connection = connection;
+        this.file = file;
         loop = Task.Run(LoopAsync);
     }
 
     public async Task<T> WriteAsync<T>(Func<Session, Task<T>> work)
     {
-        Write<T> write = new(work);
+        Write<T> write = new(work, file);
         await waiting.Writer.WriteAsync(write);
         return await write.Done;
-    }
-
-    /// <summary>Moves the write-ahead log into the file and empties it, as far as no reader still needs it.</summary>
-    public async Task CheckpointAsync()
-    {
-        Checkpoint checkpoint = new();
-        await waiting.Writer.WriteAsync(checkpoint);
-        await checkpoint.Done;
     }
 
     public async ValueTask DisposeAsync()
@@ -49,11 +43,7 @@ internal sealed class SqliteWriter : IAsyncDisposable
         while (await waiting.Reader.WaitToReadAsync())
         {
             batch.Clear();
-            while (batch.Count < Together && waiting.Reader.TryRead(out IWrite? next))
-            {
-                if (next is Checkpoint checkpoint) checkpoint.Run(connection);
-                else batch.Add(next);
-            }
+            while (batch.Count < Together && waiting.Reader.TryRead(out IWrite? next)) batch.Add(next);
             if (batch.Count > 0) await RunAsync(batch);
         }
     }
@@ -76,7 +66,7 @@ internal sealed class SqliteWriter : IAsyncDisposable
         catch (Exception fault)
         {
             // The disk is full or worse: the transaction was rolled back, so none of it is there, and everyone is told.
-            foreach (IWrite write in batch) write.Fail(fault);
+            foreach (IWrite write in batch) write.Fail(SqliteFaults.Explain(fault, file));
         }
     }
 
@@ -87,10 +77,10 @@ internal sealed class SqliteWriter : IAsyncDisposable
 
         void Confirm();
 
-        void Fail(Exception fault);
+        void Fail(StorageException fault);
     }
 
-    private sealed class Write<T>(Func<Session, Task<T>> work) : IWrite
+    private sealed class Write<T>(Func<Session, Task<T>> work, string file) : IWrite
     {
         // Whoever waits goes on elsewhere: the writer does not do their work for them.
         private readonly TaskCompletionSource<T> told = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -116,35 +106,9 @@ internal sealed class SqliteWriter : IAsyncDisposable
         public void Confirm()
         {
             if (thrown is null) told.SetResult(result!);
-            else told.SetException(thrown is SqliteException ? SqliteFaults.Explain(thrown) : thrown);
+            else told.SetException(thrown is SqliteException ? SqliteFaults.Explain(thrown, file) : thrown);
         }
 
-        public void Fail(Exception fault) => told.TrySetException(SqliteFaults.Explain(fault));
-    }
-
-    private sealed class Checkpoint : IWrite
-    {
-        private readonly TaskCompletionSource done = new(TaskCreationOptions.RunContinuationsAsynchronously);
-
-        public Task Done => done.Task;
-
-        public void Run(SqliteConnection connection)
-        {
-            try
-            {
-                SqliteDatabase.Execute(connection, "PRAGMA wal_checkpoint(TRUNCATE)");
-                done.SetResult();
-            }
-            catch (SqliteException fault)
-            {
-                done.SetException(SqliteFaults.Explain(fault));
-            }
-        }
-
-        public Task<bool> RunAsync(Session session) => Task.FromResult(true);
-
-        public void Confirm() { }
-
-        public void Fail(Exception fault) { }
+        public void Fail(StorageException fault) => told.TrySetException(fault);
     }
 }
