@@ -20,6 +20,7 @@ builder.Services
     .AddSingleton<WeatherDesk>()
     .AddSingleton<Live>()
     .AddSingleton<PageScript>()
-    .AddSingleton<Scribe>();
+    .AddSingleton<Scribe>()
+    .AddSingleton<SharedPlan>();
 builder.RootComponents.Add<App>("#app");
 await builder.Build().RunAsync();

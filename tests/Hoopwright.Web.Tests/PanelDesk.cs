@@ -21,7 +21,7 @@ internal sealed class PanelDesk : IDisposable
         plan = new OpenPlan(shelf);
         StraightEngine engine = new();
         live = new Live(plan, engine);
-        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton<Scribe>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
+        services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton<Scribe>().AddSingleton(new HttpClient { BaseAddress = new Uri("http://nowhere.invalid/") }).AddSingleton<SharedPlan>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
     }
 
     /// <summary>Opens an example.</summary>

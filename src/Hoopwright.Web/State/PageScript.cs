@@ -12,6 +12,9 @@ public sealed class PageScript(IJSRuntime js)
     /// <summary>Saves text as a file.</summary>
     public async Task SaveTextAsync(string text, string fileName) => await (await Module()).InvokeVoidAsync("saveText", text, fileName, "application/json");
 
+    /// <summary>Saves bytes as a file.</summary>
+    public async Task SaveBytesAsync(byte[] bytes, string fileName, string type) => await (await Module()).InvokeVoidAsync("saveBytes", bytes, fileName, type);
+
     /// <summary>Keeps a choice of the reader on this device.</summary>
     public async Task RememberAsync(string name, string value) => await (await Module()).InvokeVoidAsync("remember", name, value);
 

@@ -9,6 +9,8 @@ export function save(blob, fileName) {
 
 export const saveText = (text, fileName, type) => save(new Blob([text], { type }), fileName);
 
+export const saveBytes = (bytes, fileName, type) => save(new Blob([bytes], { type }), fileName);
+
 export function remember(name, value) {
   try { localStorage.setItem('hoopwright.' + name, value); } catch { /* a browser that keeps nothing still works */ }
 }
