@@ -25,8 +25,6 @@ internal sealed class FieldHost(JsonNode root) : IFieldHost
         return Task.CompletedTask;
     }
 
-    public JsonObject NewItem(string path) => [];
-
     public Task Focused(string path) => Task.CompletedTask;
 
     public IEnumerable<Finding> FindingsAt(string path) => Findings.Where(found => found.Path == path);

@@ -61,6 +61,8 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<string> StepsAsync(string document, string job, string language) => Task.FromResult(EngineWork.Steps(document, job, language));
 
+        public Task<string> SiteBookAsync(string document, string language) => Task.FromResult(EngineWork.SiteBook(document, language));
+
         public Task<string> MergeAsync(string document, string other) => Task.FromResult(EngineWork.Merge(document, other));
 
         public Task<string> UndecidedAsync(string document) => Task.FromResult(EngineWork.Undecided(document));

@@ -38,6 +38,9 @@ internal static partial class EngineDesk
     internal static string Steps(string document, string job, string language) => EngineWork.Steps(document, job, language);
 
     [JSExport]
+    internal static string SiteBook(string document, string language) => EngineWork.SiteBook(document, language);
+
+    [JSExport]
     internal static string Merge(string document, string other) => EngineWork.Merge(document, other);
 
     [JSExport]

@@ -33,6 +33,9 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Steps"/>.</summary>
     Task<string> StepsAsync(string document, string job, string language);
 
+    /// <summary>See <see cref="EngineWork.SiteBook"/>.</summary>
+    Task<string> SiteBookAsync(string document, string language);
+
     /// <summary>See <see cref="EngineWork.Merge"/>.</summary>
     Task<string> MergeAsync(string document, string other);
 

@@ -41,6 +41,9 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> StepsAsync(string document, string job, string language) => AskAsync("quick", "Steps", document, job, language);
 
     /// <inheritdoc/>
+    public Task<string> SiteBookAsync(string document, string language) => AskAsync("quick", "SiteBook", document, language);
+
+    /// <inheritdoc/>
     public Task<string> MergeAsync(string document, string other) => AskAsync("quick", "Merge", document, other);
 
     /// <inheritdoc/>

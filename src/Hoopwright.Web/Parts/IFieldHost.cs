@@ -15,9 +15,6 @@ public interface IFieldHost
     /// <summary>Changes a value; null leaves the field out.</summary>
     Task Set(string path, JsonNode? value);
 
-    /// <summary>A new item of a list, with what it must have from the start.</summary>
-    JsonObject NewItem(string path);
-
     /// <summary>The keyboard is on a field.</summary>
     Task Focused(string path);
 

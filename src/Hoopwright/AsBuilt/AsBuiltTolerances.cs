@@ -58,5 +58,5 @@ public sealed record AsBuiltTolerances
     /// <param name="plan">The plan.</param>
     /// <param name="length">Length of the tunnel.</param>
     /// <param name="answers">Collects what was answered.</param>
-    internal static AsBuiltTolerances Of(Plan plan, Length length, Answers answers) => new(plan.Tolerances, length, answers);
+    public static AsBuiltTolerances Of(Plan plan, Length length, Answers answers) => new(plan.Tolerances, length, answers);
 }

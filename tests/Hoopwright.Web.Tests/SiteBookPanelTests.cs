@@ -1,0 +1,76 @@
+using Bunit;
+using Hoopwright.Web.Parts;
+using Hoopwright.Web.State;
+using Hoopwright.Web.Words;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Hoopwright.Web.Tests;
+
+/// <summary>What the screen of the site book shows, by the engine itself.</summary>
+public sealed class SiteBookPanelTests : BunitContext
+{
+    private readonly PanelDesk desk;
+
+    public SiteBookPanelTests()
+    {
+        desk = new PanelDesk(Services);
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing) desk.Dispose();
+        base.Dispose(disposing);
+    }
+
+    [Fact]
+    public async Task Before_anything_is_measured_every_cut_says_what_to_measure_first()
+    {
+        await desk.OpenAsync("gothic-26ft");
+        IRenderedComponent<SiteBookPanel> panel = Render<SiteBookPanel>();
+        panel.WaitForAssertion(() => Assert.Equal(5, panel.FindAll(".checks > li").Count));
+        Assert.All(panel.FindAll(".checks .verdict"), verdict => Assert.Equal("measure this first", verdict.TextContent));
+        panel.Find("[data-check=check-film] .ways button").Click();
+        panel.WaitForAssertion(() => Assert.NotEmpty(panel.FindAll(".pad")));
+        Press(panel, "7", "2", "ft", "3", "1/8");
+        Assert.Equal("72' 3-1/8\"", panel.Find(".pad input").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task What_was_measured_stands_against_the_plan_with_what_to_move()
+    {
+        await desk.OpenAsync("as-built-26ft");
+        IRenderedComponent<SiteBookPanel> panel = Render<SiteBookPanel>();
+        panel.WaitForElement(".checks > li");
+        Assert.NotEmpty(panel.FindAll("table tbody tr"));
+        Assert.Contains(panel.FindAll("table tbody tr"), row => row.TextContent.Contains("out of tolerance", StringComparison.Ordinal));
+        Assert.Equal(SiteBookPage.Count(Services.GetRequiredService<OpenPlan>().Root), panel.FindAll(".entries > li").Count);
+        Services.GetRequiredService<Wording>().Choose("es");
+        panel.WaitForAssertion(() => Assert.Contains("Antes de cortar", panel.Markup, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("39' 8-1/2\"", "3", "9", "ft", "8", "1/2")]
+    [InlineData("0-1/16\"", "0", "1/16")]
+    [InlineData("1/16\"", "1/16")]
+    [InlineData("5' 3/4\"", "5", "ft", "3/4")]
+    [InlineData("5' 11\"", "5", "ft", "1", "1", "in")]
+    [InlineData("6-3/8\"", "6", "1/2", "3/8")]
+    public async Task The_keys_write_what_a_tape_says(string says, params string[] keys)
+    {
+        await desk.OpenAsync("gothic-26ft");
+        IRenderedComponent<SiteBookPanel> panel = Render<SiteBookPanel>();
+        panel.WaitForElement(".checks > li");
+        panel.Find("[data-check=check-film] .ways button").Click();
+        panel.WaitForElement(".pad");
+        Press(panel, keys);
+        Assert.Equal(says, panel.Find(".pad input").GetAttribute("value"));
+        Assert.True(Quantities.QuantityText.ReadLength(says).IsRead);
+    }
+
+    private static void Press(IRenderedComponent<SiteBookPanel> panel, params string[] keys)
+    {
+        foreach (string key in keys) panel.FindAll(".pad .keys button").First(button => button.TextContent == key).Click();
+    }
+}
