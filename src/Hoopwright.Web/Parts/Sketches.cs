@@ -206,7 +206,6 @@ internal static class Sketches
         ["inside"] = (Bow, "M36 28m-6 0a6 6 0 1 0 12 0a6 6 0 1 0 -12 0"),
         ["tolerances"] = ("M4 16H68V32H4Z", "M14 16V24M24 16V21M34 16V24M44 16V21M54 16V24M64 16V21"),
         ["siteBook"] = (Page, "M20 25H52M20 32H52"),
-        ["tolerances"] = (Bar, "M34 14V34M38 14V34"),
     }.ToImmutableDictionary();
 
     /// <summary>The thing and the measure as paths; null when there is nothing to draw.</summary>
