@@ -36,7 +36,7 @@ public sealed class SiteBookTests(Site site)
         }
         await Assertions.Expect(check.Locator(".verdict")).ToHaveTextAsync("go");
         CheckNeed bow = film.Missing.Last(need => need.Of.Kind == MeasurableKind.BowLength);
-        await page.GetByLabel("What", new() { Exact = true }).SelectOptionAsync(bow.Of.Name);
+        await page.Locator("[data-path='measure'] select").SelectOptionAsync(bow.Of.Name);
         await PressAsync(page, bow.Of.Planned + Quantities.Length.FromInches(7));
         await Assertions.Expect(page.GetByText("longer than planned")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
@@ -52,7 +52,7 @@ public sealed class SiteBookTests(Site site)
         string saved = await Visit.SavedAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save the plan file" }));
         PlannedTunnel now = TunnelWorks.Plan(PlanReader.Read(System.Text.Encoding.UTF8.GetBytes(saved)), depth: WorkDepth.Orders);
         Assert.NotNull(now.AsBuilt);
-        Assert.True(now.Tunnel!.Bow.FilmLineLength > planned.Tunnel!.Bow.FilmLineLength);
+        Assert.True(now.Tunnel!.Bow.FilmLine.Length > planned.Tunnel!.Bow.FilmLine.Length);
         Assert.All(now.Plan.SiteBook, entry => Assert.Equal("Sage", entry.By));
     }
 
