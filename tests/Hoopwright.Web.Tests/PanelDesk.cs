@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using Hoopwright.Testing;
 using Hoopwright.Web.Engine;
 using Hoopwright.Web.Fields;
@@ -25,9 +26,13 @@ internal sealed class PanelDesk : IDisposable
     }
 
     /// <summary>Opens an example.</summary>
-    internal async Task OpenAsync(string example)
+    /// <param name="example">Its name.</param>
+    /// <param name="change">What is changed in it first; null for nothing.</param>
+    internal async Task OpenAsync(string example, Action<JsonObject>? change = null)
     {
-        shelf.Document = PlanText.Plain(Encoding.UTF8.GetString(SamplePlans.ExampleBytes(example)))!;
+        JsonObject document = PlanText.Tree(PlanText.Plain(Encoding.UTF8.GetString(SamplePlans.ExampleBytes(example)))!).AsObject();
+        change?.Invoke(document);
+        shelf.Document = document.ToJsonString();
         await plan.OpenAsync("a");
         live.Follow();
     }

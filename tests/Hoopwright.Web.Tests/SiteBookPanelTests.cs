@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Bunit;
 using Hoopwright.Web.Parts;
 using Hoopwright.Web.State;
@@ -40,7 +41,7 @@ public sealed class SiteBookPanelTests : BunitContext
     [Fact]
     public async Task What_was_measured_stands_against_the_plan_with_what_to_move()
     {
-        await desk.OpenAsync("as-built-26ft");
+        await desk.OpenAsync("round-14ft", plan => plan["siteBook"] = new JsonArray(Reading(1, "bow-01-length", "30 ft"), Reading(2, "bow-01-length", "30 ft"), Reading(3, "square-left", "24' 1\""), Reading(4, "none-such", "1 ft")));
         IRenderedComponent<SiteBookPanel> panel = Render<SiteBookPanel>();
         panel.WaitForElement(".checks > li");
         Assert.NotEmpty(panel.FindAll("table tbody tr"));
@@ -68,6 +69,9 @@ public sealed class SiteBookPanelTests : BunitContext
         Assert.Equal(says, panel.Find(".pad input").GetAttribute("value"));
         Assert.True(Quantities.QuantityText.ReadLength(says).IsRead);
     }
+
+    private static JsonObject Reading(int number, string of, string value) =>
+        new() { ["id"] = $"20260401T08150000{number}Z-abcdefgh", ["kind"] = "measurement", ["of"] = of, ["value"] = value, ["by"] = "Wren" };
 
     private static void Press(IRenderedComponent<SiteBookPanel> panel, params string[] keys)
     {
