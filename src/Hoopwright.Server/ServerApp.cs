@@ -4,7 +4,6 @@ using Hoopwright.Server.Storage;
 using Hoopwright.Sharing;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.HttpOverrides;
-using Microsoft.Net.Http.Headers;
 
 namespace Hoopwright.Server;
 
@@ -28,10 +27,10 @@ internal static class ServerApp
         AddServices(builder.Services, options, database, clock);
 
         WebApplication app = builder.Build();
+        app.UseAppHeaders();
         app.UseExceptionHandler(_ => { });
         app.UseWhen(IsApi, api => api.UseStatusCodePages(page => Problems.OfStatus(page.HttpContext.Response.StatusCode).WriteAsync(page.HttpContext)));
         app.UseForwardedHeaders();
-        app.UseAppHeaders();
         app.UseAppFiles(options.App);
         app.UseRouting();
         app.UseWhen(context => context.GetEndpoint() is null && !IsApi(context), page => page.Run(context => AppFiles.SendPage(context, options.App)));
@@ -76,12 +75,6 @@ internal static class ServerApp
     private static void MapApi(WebApplication app)
     {
         RouteGroupBuilder api = app.MapGroup("/api/v1");
-        // What an address answers depends on the link, and is for whoever has it alone.
-        api.AddEndpointFilter((context, next) =>
-        {
-            context.HttpContext.Response.Headers[HeaderNames.CacheControl] = "no-store";
-            return next(context);
-        });
         ShareEndpoints.Map(api);
         PlanEndpoints.Map(api);
         KeeperEndpoints.Map(api);

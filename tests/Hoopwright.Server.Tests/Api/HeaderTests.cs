@@ -6,15 +6,18 @@ namespace Hoopwright.Server.Tests.Api;
 public sealed class HeaderTests(PostgresServer postgres)
 {
     [Theory]
-    [InlineData("")]
-    [InlineData("index.html")]
-    [InlineData("api/v1/health")]
-    [InlineData("api/v1/plan")]
-    [InlineData("api/v1/nothing")]
-    public async Task Every_answer_keeps_the_page_to_itself(string address)
+    [InlineData("GET", "", null)]
+    [InlineData("GET", "index.html", null)]
+    [InlineData("GET", "api/v1/health", null)]
+    [InlineData("GET", "api/v1/plan", null)]
+    [InlineData("GET", "api/v1/nothing", null)]
+    [InlineData("POST", "api/v1/shares", "{")]
+    [InlineData("POST", "api/v1/shares", """{"document":"no plan"}""")]
+    [InlineData("PUT", "api/v1/shares", "{}")]
+    public async Task Every_answer_keeps_the_page_to_itself(string method, string address, string? body)
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
-        using HttpResponseMessage answer = await host.SendAsync(HttpMethod.Get, address, null);
+        using HttpResponseMessage answer = await host.SendAsync(new HttpMethod(method), address, null, body);
 
         string policy = answer.Headers.GetValues("Content-Security-Policy").Single();
         Assert.Contains("default-src 'self'", policy, StringComparison.Ordinal);
@@ -24,6 +27,7 @@ public sealed class HeaderTests(PostgresServer postgres)
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
         Assert.Equal("nosniff", answer.Headers.GetValues("X-Content-Type-Options").Single());
         Assert.Equal("no-referrer", answer.Headers.GetValues("Referrer-Policy").Single());
+        Assert.Equal(address.StartsWith("api", StringComparison.Ordinal), answer.Headers.CacheControl?.NoStore == true);
         Assert.False(answer.Headers.Contains("Server"));
         Assert.False(answer.Headers.Contains("Access-Control-Allow-Origin"));
     }
