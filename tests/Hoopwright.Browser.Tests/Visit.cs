@@ -25,7 +25,7 @@ internal static class Visit
 
     /// <summary>Every stage of a plan, as its address has it, with its English name.</summary>
     public static (string Address, string Name)[] Stages { get; } =
-        [("site", "Site"), ("frame", "Frame"), ("ground", "Ground"), ("ends", "Ends"), ("cover", "Cover"), ("weather", "Weather"), ("inside", "Inside"), ("strength", "Strength"), ("orders", "Orders"), ("cuts", "Cuts"), ("steps", "Steps"), ("days", "Days"), ("site-book", "Site book"), ("packet", "Packet"), ("share", "Share")];
+        [("site", "Site"), ("frame", "Frame"), ("ground", "Ground"), ("ends", "Ends"), ("cover", "Cover"), ("weather", "Weather"), ("inside", "Inside"), ("strength", "Strength"), ("orders", "Orders"), ("cuts", "Cuts"), ("steps", "Steps"), ("days", "Days"), ("upkeep", "Upkeep"), ("site-book", "Site book"), ("packet", "Packet"), ("share", "Share")];
 
     /// <summary>A phone held upright: narrow, touched, finer dots.</summary>
     public static BrowserNewContextOptions Phone() => new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true, DeviceScaleFactor = 2 };

@@ -82,6 +82,10 @@ internal sealed class PanelDesk : IDisposable
 
         public Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language) => Task.FromResult(EngineWork.Days(document, job, weather, clock, today, language));
 
+        public Task<string> UpkeepAsync(string document, string weather, string clock, string depth, string kind, string today, string language) => Task.FromResult(EngineWork.Upkeep(document, weather, clock, depth, kind, today, language));
+
+        public Task<bool> DownloadUpkeepAsync(string[] asked, string fileName) => Task.FromResult(false);
+
         public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => Task.FromResult(false);
 
         public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) => Task.FromResult(false);

@@ -54,6 +54,7 @@ internal static class CommandTree
         root.Subcommands.Add(MergeVerb.Command(terminal));
         root.Subcommands.Add(DaysVerb.Command(terminal));
         root.Subcommands.Add(InsideVerb.Command(terminal));
+        root.Subcommands.Add(UpkeepVerb.Command(terminal));
         root.Subcommands.Add(WeatherVerb.Command(terminal));
         root.Subcommands.Add(FrameVerb.Command(terminal));
         root.Subcommands.Add(CutVerb.Command(terminal));

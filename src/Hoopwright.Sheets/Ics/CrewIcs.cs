@@ -102,11 +102,7 @@ public static class CrewIcs
 
     private static string Uid(string name, BuildJob job, StepShift shift) => string.Create(CultureInfo.InvariantCulture, $"{Beginning(name, job)}{shift.StepId}-{shift.Number}@hoopwright");
 
-    private static string Beginning(string name, BuildJob job)
-    {
-        string plain = string.Concat(name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
-        return $"{(plain.Length == 0 ? "tunnel" : plain)}-{job.ToString().ToLowerInvariant()}-";
-    }
+    private static string Beginning(string name, BuildJob job) => $"{IcsText.Plain(name)}-{job.ToString().ToLowerInvariant()}-";
 
     private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
 }

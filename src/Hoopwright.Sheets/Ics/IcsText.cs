@@ -44,6 +44,13 @@ internal static class IcsText
         return escaped.ToString();
     }
 
+    /// <summary>The name of a tunnel as part of the names of its events.</summary>
+    internal static string Plain(string name)
+    {
+        string plain = string.Concat(name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+        return plain.Length == 0 ? "tunnel" : plain;
+    }
+
     /// <summary>A time by the clock of whoever reads it: RFC 5545, 3.3.5, form 1.</summary>
     internal static string Floating(DateTime time) => time.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
 

@@ -18,6 +18,7 @@ public sealed partial class PacketBook
     private readonly Paper paper;
     private readonly string running;
     private readonly CrewWords words;
+    private readonly bool isClose;
     private readonly List<Sheet> sheets = [];
     private readonly List<(string Title, int Page, bool IsChapter)> entries = [];
     private double topMm;
@@ -26,8 +27,10 @@ public sealed partial class PacketBook
     /// <param name="paper">The paper it is set for.</param>
     /// <param name="running">What stands at the foot of every page, such as the tunnel's name.</param>
     /// <param name="words">The language of contents and footers; English when null.</param>
-    public PacketBook(Paper paper, string running, CrewWords? words = null)
+    /// <param name="isClose">True to set a full page as close as a card, for what must stand on one.</param>
+    public PacketBook(Paper paper, string running, CrewWords? words = null, bool isClose = false)
     {
+        this.isClose = isClose || paper.IsCard;
         this.paper = paper;
         this.running = running;
         this.words = words ?? CrewWords.English;
@@ -38,15 +41,15 @@ public sealed partial class PacketBook
     private double FloorMm => paper.LongMm - (paper.IsCard ? 13 : MarginMm + 8);
 
     // A card is read at arm's length and must hold a step.
-    private double BodyEmMm => paper.IsCard ? 3.5 : 3.9;
+    private double BodyEmMm => isClose ? 3.5 : 3.9;
 
-    private double LeadMm => paper.IsCard ? 4.4 : 5.2;
+    private double LeadMm => isClose ? 4.4 : 5.2;
 
-    private double HeadEmMm => paper.IsCard ? 4.4 : 5.6;
+    private double HeadEmMm => isClose ? 4.4 : 5.6;
 
-    private double HeadingLeadMm => paper.IsCard ? 6 : 8;
+    private double HeadingLeadMm => isClose ? 6 : 8;
 
-    private double HeadingGapMm => paper.IsCard ? 1.6 : 3;
+    private double HeadingGapMm => isClose ? 1.6 : 3;
 
     private double TextWidthMm => paper.ShortMm - (2 * MarginMm);
 
@@ -72,7 +75,7 @@ public sealed partial class PacketBook
         NewPage();
         entries.Add((title, sheets.Count, true));
         Current.Bookmark = title;
-        (double emMm, double leadMm) = paper.IsCard ? (5.8, 8) : (7.4, 11);
+        (double emMm, double leadMm) = isClose ? (5.8, 8) : (7.4, 11);
         foreach (string line in TextSetter.Lines(title, TextWidthMm, emMm, LetterWeight.Bold)) Line(line, emMm, leadMm, LetterWeight.Bold);
         return this;
     }
@@ -132,14 +135,14 @@ public sealed partial class PacketBook
     public PacketBook Caution(string title, string text)
     {
         ImmutableArray<string> lines = TextSetter.Lines(text, TextWidthMm - 10, BodyEmMm, LetterWeight.Regular);
-        double heightMm = (lines.Length * LeadMm) + LeadMm + (paper.IsCard ? 4 : 5);
+        double heightMm = (lines.Length * LeadMm) + LeadMm + (isClose ? 4 : 5);
         Need(heightMm + 2);
         SheetBox frame = new(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm);
         Pen().Path(SheetPath.Rectangle(frame), LineRole.Dimension).Fill(SheetPath.Rectangle(frame with { RightMm = frame.LeftMm + 1.8 }), Ink.Brick);
         topMm += 2.5;
         Line(title, BodyEmMm, LeadMm, LetterWeight.Bold, 6);
         foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Regular, 6);
-        topMm = frame.BottomMm + (paper.IsCard ? 2 : 3.5);
+        topMm = frame.BottomMm + (isClose ? 2 : 3.5);
         return this;
     }
 

@@ -62,6 +62,12 @@ internal static partial class EngineDesk
     internal static string Days(string document, string job, string weather, string clock, string today, string language) => EngineWork.Days(document, job, weather, clock, today, language);
 
     [JSExport]
+    internal static string Upkeep(string document, string weather, string clock, string depth, string kind, string today, string language) => EngineWork.Upkeep(document, weather, clock, depth, kind, today, language);
+
+    [JSExport]
+    internal static byte[] UpkeepFile(string document, string today, string language, string paper, string what) => EngineWork.UpkeepFile(document, today, language, paper, what);
+
+    [JSExport]
     internal static byte[] DaysFile(string document, string job, string weather, string clock, string today, string language, string paper, string what, string stamp) =>
         EngineWork.DaysFile(document, job, weather, clock, today, language, paper, what, stamp);
 

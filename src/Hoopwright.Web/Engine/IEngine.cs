@@ -57,6 +57,15 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Days"/>.</summary>
     Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language);
 
+    /// <summary>See <see cref="EngineWork.Upkeep"/>.</summary>
+    Task<string> UpkeepAsync(string document, string weather, string clock, string depth, string kind, string today, string language);
+
+    /// <summary>Makes a file of the upkeep and hands it to the browser as a download; see <see cref="EngineWork.UpkeepFile"/>.</summary>
+    /// <param name="asked">What is asked, in the order in which the engine takes it.</param>
+    /// <param name="fileName">The name it is saved under.</param>
+    /// <returns>False when the plan has errors.</returns>
+    Task<bool> DownloadUpkeepAsync(string[] asked, string fileName);
+
     /// <summary>Makes a file of the days of the crew and hands it to the browser as a download; see <see cref="EngineWork.DaysFile"/>.</summary>
     /// <param name="asked">What is asked, in the order in which the engine takes it.</param>
     /// <param name="fileName">The name it is saved under.</param>

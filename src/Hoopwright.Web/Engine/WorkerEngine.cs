@@ -65,6 +65,12 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language) => AskAsync("deep", "Days", document, job, weather, clock, today, language);
 
     /// <inheritdoc/>
+    public Task<string> UpkeepAsync(string document, string weather, string clock, string depth, string kind, string today, string language) => AskAsync("deep", "Upkeep", document, weather, clock, depth, kind, today, language);
+
+    /// <inheritdoc/>
+    public Task<bool> DownloadUpkeepAsync(string[] asked, string fileName) => ToldAsync(() => Download("UpkeepFile", asked, fileName));
+
+    /// <inheritdoc/>
     public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => ToldAsync(() => Download("DaysFile", asked, fileName));
 
     /// <inheritdoc/>

@@ -23,6 +23,7 @@ public sealed record Stage(string Name, ImmutableArray<string> Sections, Immutab
         new("cuts", ["cuts"], ["cut-lists", "film-cuts"]),
         new("steps", [], ["set-out", "bow", "left-side", "front-end", "roof-pull"]),
         new("days", ["build"], ["set-out", "roof-pull"]),
+        new("upkeep", ["upkeep"], ["left-side", "film-cuts", "roof-pull"]),
         new("site-book", ["siteBook", "tolerances"], ["set-out"]),
     ];
 

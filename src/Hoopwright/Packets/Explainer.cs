@@ -10,7 +10,7 @@ namespace Hoopwright.Packets;
 /// <summary>Explains results from the JSON that people are shown, so that no number can be shown that cannot be asked about.</summary>
 public sealed partial class Explainer : IDisposable
 {
-    private static readonly string[] UnitEndings = ["NPerM", "MolPerM2", "M3PerS", "W", "M", "M2", "M3", "Deg", "Kg", "Pa", "Mps", "N", "Nm", "K", "H", "Text"];
+    private static readonly string[] UnitEndings = ["NPerM", "MolPerM2", "M3PerS", "W", "M", "M2", "M3", "Deg", "KgM3", "Kg", "Pa", "Mps", "N", "Nm", "K", "H", "Text"];
 
     private readonly JsonDocument results;
     private readonly ImmutableArray<RuleUsed> rules;

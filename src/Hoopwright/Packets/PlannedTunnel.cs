@@ -15,6 +15,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Strength;
 using Hoopwright.Takeoff;
+using Hoopwright.Upkeep;
 
 namespace Hoopwright.Packets;
 
@@ -68,6 +69,11 @@ public sealed record PlannedTunnel
     public InsideOutlook? Inside => LazyInside?.Value;
 
     internal Lazy<InsideOutlook>? LazyInside { get; init; }
+
+    /// <summary>What it asks for once it stands: storms, rounds, the next cover; worked out when it is first asked for, null where it is not worked out what it stands.</summary>
+    public UpkeepReport? Upkeep => LazyUpkeep?.Value;
+
+    internal Lazy<UpkeepReport>? LazyUpkeep { get; init; }
 
     /// <summary>Rolls of film and their cuts.</summary>
     public FilmCutPlan? Film { get; init; }

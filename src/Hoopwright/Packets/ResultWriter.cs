@@ -91,6 +91,12 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
+    public void Density(string name, Density value)
+    {
+        Value(name + "KgM3", value.KilogramsPerCubicMetre);
+        json.WriteString(name + "Text", TapeText.Of(value, Units));
+    }
+
     public void Thickness(string name, Length value)
     {
         Value(name + "M", value.Metres);

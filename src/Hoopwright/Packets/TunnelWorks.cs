@@ -17,6 +17,7 @@ using Hoopwright.Quantities;
 using Hoopwright.Running;
 using Hoopwright.Strength;
 using Hoopwright.Takeoff;
+using Hoopwright.Upkeep;
 
 namespace Hoopwright.Packets;
 
@@ -72,6 +73,7 @@ public static class TunnelWorks
         return supplied with
         {
             Strength = strength,
+            LazyUpkeep = strength is null ? null : new(() => UpkeepPlanner.Plan(tunnel, supplied.Cover!, supplied.RecoverSteps!, strength)),
             Rules = answers.Rules,
             Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]),
         };

@@ -113,6 +113,7 @@ public static class Workings
         .. StepWorkings.All,
         .. ClimateWorkings.All,
         .. SiteBookWorkings.All,
+        .. UpkeepWorkings.All,
     ];
 
     internal static Working Of(string pattern, string text, Citation source, ImmutableArray<string> inputs, ImmutableArray<string> rules) =>

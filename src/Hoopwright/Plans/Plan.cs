@@ -77,6 +77,10 @@ public sealed record Plan : PlanSection
     [Description("How near to the plan is near enough where something was measured on site.")]
     public BuildTolerances Tolerances { get; init; } = new();
 
+    /// <summary>Storms, inspections and the next cover.</summary>
+    [Description("Storms, inspections and the next cover.")]
+    public UpkeepRules Upkeep { get; init; } = new();
+
     /// <summary>Saw and leftovers.</summary>
     [Description("Saw and leftovers.")]
     public CutRules Cuts { get; init; } = new();

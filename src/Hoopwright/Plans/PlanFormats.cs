@@ -31,6 +31,7 @@ internal static class PlanFormats
         Group<Plan, CoverDay>("coverDay", DayFormats.CoverDay, plan => plan.CoverDay, (plan, value) => plan with { CoverDay = value }),
         Group<Plan, InsideRules>("inside", InsideFormats.Inside, plan => plan.Inside, (plan, value) => plan with { Inside = value }),
         Group<Plan, BuildTolerances>("tolerances", ToleranceFormats.Tolerances, plan => plan.Tolerances, (plan, value) => plan with { Tolerances = value }),
+        Group<Plan, UpkeepRules>("upkeep", UpkeepFormats.Upkeep, plan => plan.Upkeep, (plan, value) => plan with { Upkeep = value }),
         Group<Plan, CutRules>("cuts", OrderFormats.Cuts, plan => plan.Cuts, (plan, value) => plan with { Cuts = value }),
         Group<Plan, OrderRules>("orders", OrderFormats.Orders, plan => plan.Orders, (plan, value) => plan with { Orders = value }),
         Group<Plan, Prices>("prices", OrderFormats.Prices, plan => plan.Prices, (plan, value) => plan with { Prices = value }),

@@ -29,6 +29,10 @@ public static partial class TapeText
     /// <summary>What an "at least" answer names: up to the 1/16 in or 1 mm above, so that the named value works.</summary>
     public static Length RoundUpForLimit(Length exact, UnitSystem units) => Up(exact, FineStep(units));
 
+    /// <summary>Snow is measured with a stick: down to the half inch or 10 mm below, so that it is cleared no later than it must be.</summary>
+    public static Length RoundDownForSnow(Length exact, UnitSystem units) =>
+        -Up(-exact, units == UnitSystem.UsCustomary ? Step.OfInches(1, 2) : Step.OfMillimetres(10));
+
     private static Step FineStep(UnitSystem units) => units switch
     {
         UnitSystem.UsCustomary => Step.OfInches(1, 16),

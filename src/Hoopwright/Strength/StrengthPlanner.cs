@@ -25,7 +25,8 @@ public static class StrengthPlanner
         if (tunnel.BowTube.Material != TubeMaterial.GalvanizedSteel)
             return NotChecked(loads, feet, NotCovered.PlasticPipe.Reason);
         BowStudy study = StudyOf(tunnel, loads, feet, answers);
-        if (!study.Entered) return study.Report(InTurn.Run).Bows;
+        var storm = new Lazy<StormLimits>(() => StormOf(tunnel, loads, study));
+        if (!study.Entered) return study.Report(InTurn.Run).Bows with { LazyStorm = storm };
         (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts)? report = null;
         ImmutableArray<FootLoad> onPosts = [];
         ImmutableArray<PartStrength> parts = [];
@@ -37,7 +38,7 @@ public static class StrengthPlanner
                 onPosts = study.FootLoads(softest: false);
                 parts = TunnelParts.Of(tunnel, loads, study, onPosts, answers);
             });
-        return TunnelParts.Join(report!.Value.Bows, tunnel, onPosts, parts.AddRange(TunnelParts.InRow(tunnel, report.Value.EndPosts, answers)));
+        return TunnelParts.Join(report!.Value.Bows with { LazyStorm = storm }, tunnel, onPosts, parts.AddRange(TunnelParts.InRow(tunnel, report.Value.EndPosts, answers)));
     }
 
     /// <summary>The bows by themselves, for a first answer; null when nothing is entered to stand, or they are of a tube that is not checked.</summary>
@@ -49,6 +50,14 @@ public static class StrengthPlanner
         BowStudy study = StudyOf(tunnel, LoadPlanner.Plan(tunnel, answers), FeetOf(tunnel, answers), answers);
         return study is { Entered: true, AtSite.Length: > 0 } ? new BowsAlone(study) : null;
     }
+
+    private static StormLimits StormOf(Tunnel tunnel, TunnelLoads loads, BowStudy study) => new(study.StormLimits(), StormParts.Of(tunnel, study, loads), (loads.GroundSnow, loads.Wind) switch
+    {
+        (null, null) => "No wind and no ground snow is entered, so it is not known at which posts, ends and film reach what is allowed.",
+        (_, null) => "No wind is entered, so it is not known in which wind posts, ends and film reach what is allowed.",
+        (null, _) => "No ground snow is entered, so it is not known under which snow posts reach what is allowed.",
+        _ => null,
+    });
 
     /// <summary>The steel of a tube: of the yield stress that the plan states, or the weakest on sale.</summary>
     internal static SteelGrade GradeOf(Tube tube, string path, string says, Answers answers)

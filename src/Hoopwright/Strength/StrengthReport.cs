@@ -53,6 +53,11 @@ public sealed record StrengthReport
     /// <summary>The whole row in space; null when neither snow nor wind is entered, or the frame is not checked.</summary>
     public RowStrength? Row { get; init; }
 
+    /// <summary>What it stands of a storm; worked out when it is first asked for. Null where the frame is not checked.</summary>
+    public StormLimits? Storm => LazyStorm?.Value;
+
+    internal Lazy<StormLimits>? LazyStorm { get; init; }
+
     /// <summary>What of the frame passes a limit, in words: as taken, or at the weaker end of the range where the frame is marginal.</summary>
     internal ImmutableArray<string> FrameParts { get; init; } = [];
 

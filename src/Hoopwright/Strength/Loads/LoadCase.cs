@@ -51,6 +51,9 @@ public sealed record LoadCase
     /// <summary>False for a case that is shown but not asked of the frame: doors open though someone shuts them before storms.</summary>
     public bool Counts { get; init; } = true;
 
+    /// <summary>False for wind on a tunnel of which something stands open, other than by loads that are the same when it is shut.</summary>
+    internal bool IsShut { get; init; } = true;
+
     /// <summary>The case that is this one seen from behind, left for right; its own code when it is even. On an even tunnel one of the two is enough.</summary>
     public required string TwinCode { get; init; }
 

@@ -47,6 +47,7 @@ internal static class WindCases
                         Kind = LoadKind.Wind,
                         TwinCode = $"wind-{Name(Mirror(from))}-{state.Twin}{shape.Suffix}{sign}",
                         Enclosure = group.Key.Class,
+                        IsShut = state.IsShut,
                         Counts = state.IsShut || !site.ShutBeforeStorms,
                         Surfaces = Surfaces(tunnel, site, from, shape, state, inside, 1),
                         Ends = EndPressures(tunnel, site, from, inside, 1),

@@ -73,7 +73,8 @@ internal sealed class BowCases
         }
     }
 
-    private IEnumerable<LoadedCase> Once(LoadCase load)
+    /// <summary>One case once, with the dead load; and with the crops hung besides, where there are any.</summary>
+    internal IEnumerable<LoadedCase> Once(LoadCase load)
     {
         BowTerm[] dead = [.. _loads.Cases.Where(each => each.Kind == LoadKind.Dead).Select(each => new BowTerm(_index[each.Code], 1))];
         BowTerm[] crop = [.. _loads.Cases.Where(each => each.Kind == LoadKind.Crop).Select(each => new BowTerm(_index[each.Code], 1))];

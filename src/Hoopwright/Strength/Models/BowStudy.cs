@@ -11,7 +11,7 @@ using Hoopwright.Strength.Steel;
 namespace Hoopwright.Strength.Models;
 
 /// <summary>Puts the bows of one tunnel through all its loads.</summary>
-internal sealed class BowStudy
+internal sealed partial class BowStudy
 {
     // Snow and wind beyond anything on record: 20 kPa of ground snow; a gust of about 125 m/s.
     private const double MostSnowPa = 20_000, MostWindPa = 10_000;
