@@ -113,6 +113,7 @@ internal sealed partial class EndPlanner
         }
         all.RemoveAt(all.Count - 1);
         if (draft.Built is { } built) all = Standing(isFront ? built.Planned.Front : built.Planned.Back, built, doors, width);
+        if (draft.Built is not null) CheckStanding(all, width);
 
         var posts = ImmutableArray.CreateBuilder<EndPost>(all.Count);
         foreach ((Length centre, string? doorId) in all)
@@ -133,6 +134,19 @@ internal sealed partial class EndPlanner
             if (doors.FirstOrDefault(each => each.Id == post.DoorId) is not { } door) return built.Of(MeasureNames.Place(post.MemberId)) ?? post.Centre;
             bool left = post.Centre < planned.Doors.First(each => each.Id == post.DoorId).Centre;
             return left ? door.RoughLeft - (width / 2) : door.RoughRight + (width / 2);
+        }
+    }
+
+    /// <summary>Posts keep their numbers only where all of them stand under the bow, one beside the other.</summary>
+    private void CheckStanding(List<(Length Centre, string? DoorId)> posts, Length width)
+    {
+        for (int index = 0; index < posts.Count; index++)
+        {
+            Length centre = posts[index].Centre;
+            if (TopOf(centre, width) is null)
+                draft.Error("ends.post.outside-span", path + ".posts", "The post stands outside the legs of the end bow.", draft.Tape(centre), $"under {draft.Tape(bow.Span)}");
+            else if (index > 0 && centre - posts[index - 1].Centre < width)
+                draft.Error("ends.post.on-post", path + ".posts", "Two posts stand in one place.", draft.Tape(centre), $"{draft.Tape(width)} or more from the post at {draft.Tape(posts[index - 1].Centre)}");
         }
     }
 
@@ -273,6 +287,7 @@ internal sealed partial class EndPlanner
         {
             string id = "hole-" + post.MemberId;
             Length wide = draft.Measured(MeasureNames.HoleDiameter(id), diameter), deep = Length.Max(draft.Measured(MeasureNames.HoleDepth(id), depth), post.Embedment);
+            if (wide <= diagonal) draft.Error("ground.hole.too-narrow", path + ".holeDiameter", "The hole is no wider than the post is across its corners.", draft.Tape(wide), $"over {draft.Tape(TapeText.RoundUpForLimit(diagonal, draft.Units))}");
             draft.Holes.Add(new ConcreteHole(id, post.MemberId,
                 new TunnelPoint(post.Centre, PlaneAlong(section.Depth), station.Base + post.Ground), wide, deep, post.Embedment, outline, collar,
                 ConcreteVolume.Of(wide, deep, outline, post.Embedment, collar)));

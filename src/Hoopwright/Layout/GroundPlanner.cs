@@ -109,7 +109,11 @@ internal static class GroundPlanner
         Length groundUp = left ? station.GroundLeft : station.GroundRight;
         Length top = station.Base + projection;
         string id = FormattableString.Invariant($"{SideName(left)}-post-{station.Number:00}");
-        if (draft.Built?.DepthOf(id, whole - (top - groundUp)) is { } depth) top = groundUp + whole - depth;
+        if (draft.Built?.DepthOf(id, whole - (top - groundUp)) is { } depth)
+        {
+            if (depth >= whole) draft.Error("ground.post.too-short", "ground.postLength", "The ground post is no longer than it goes into the ground; nothing would stand out to take the bow.", $"{id}, {draft.Tape(depth)} deep", $"under {draft.Tape(whole)}");
+            top = groundUp + whole - depth;
+        }
         draft.Members.Add(new Member
         {
             Id = id,
@@ -163,6 +167,7 @@ internal static class GroundPlanner
                 return;
             }
             Length wide = draft.Measured(MeasureNames.HoleDiameter("hole-" + post.MemberId), diameter);
+            if (wide <= tube.Outside) draft.Error("ground.hole.too-narrow", "ground.holeDiameter", "The hole is no wider than the post.", draft.Tape(wide), $"over {draft.Tape(tube.Outside)}");
             draft.Holes.Add(new ConcreteHole("hole-" + post.MemberId, post.MemberId, post.Centre, wide, depth, post.Embedment, outline,
                 collar, ConcreteVolume.Of(wide, depth, outline, post.Embedment, collar)));
         }

@@ -110,6 +110,13 @@ public static class TunnelPlanner
         {
             marks = StationPlanner.Measured(marks, built);
             (span, length) = (bows.Working.Span, marks[^1]);
+            for (int next = 1; next < marks.Length; next++)
+            {
+                if (marks[next] - marks[next - 1] > outside) continue;
+                scratch.Add(new Diagnostic("site-book.marks-do-not-rise", Severity.Error, "siteBook", "By what was measured two bows stand in one place, or in the wrong order.",
+                    FormattableString.Invariant($"bow {next} at {TapeText.Of(marks[next - 1], answers.Units)}, bow {next + 1} at {TapeText.Of(marks[next], answers.Units)}"), "marks that rise from bow to bow"));
+                return (null, [.. scratch]);
+            }
         }
         var ground = new GroundSurface(plan.Site.FallAcross?.Value ?? Ratio.Zero, plan.Site.FallAlong?.Value ?? Ratio.Zero, tops, span, length);
 
