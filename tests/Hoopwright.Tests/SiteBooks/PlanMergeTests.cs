@@ -9,7 +9,7 @@ using Hoopwright.Testing;
 namespace Hoopwright.Tests.SiteBooks;
 
 // The laws of a join semilattice, by which copies converge whatever the order: Shapiro, Preguiça, Baquero and Zawirski, Conflict-free
-// Replicated Data Types, SSS 2011, definition 7 and proposition 1.
+// Replicated Data Types, SSS 2011 (from memory).
 public sealed class PlanMergeTests
 {
     private const int Stories = 400;
