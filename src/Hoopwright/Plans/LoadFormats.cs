@@ -18,6 +18,8 @@ internal static class LoadFormats
         Count<LoadRules>("snowDesignFor", 2, 10_000, loads => loads.SnowDesignFor, (loads, value) => loads with { SnowDesignFor = value }),
         Quantity<LoadRules, Ratio>(
             "snowVariation", PlanQuantities.Ratio.Within("0.1", "1").Like("0.4", "0.4"), loads => loads.SnowVariation, (loads, value) => loads with { SnowVariation = value }),
+        Quantity<LoadRules, Ratio>(
+            "winterWind", PlanQuantities.Ratio.Within("0.1", "0.9").Like("0.5", "0.5"), loads => loads.WinterWind, (loads, value) => loads with { WinterWind = value }),
         Choice<LoadRules, Exposure>("exposure", loads => loads.Exposure, (loads, value) => loads with { Exposure = value }),
         Choice<LoadRules, TerrainCategory>("terrain", loads => loads.Terrain, (loads, value) => loads with { Terrain = value }),
         Quantity<LoadRules, Ratio>(

@@ -34,6 +34,10 @@ public sealed record LoadRules : PlanSection
     [Description("Coefficient of variation of the yearly greatest snow, with which snow is converted between return periods.")]
     public Written<Ratio>? SnowVariation { get; init; }
 
+    /// <summary>Part of the winter in which the wind is above 10 mph, W2 of ASCE 7-22, which drifts of snow go by.</summary>
+    [Description("Part of the winter in which the wind is above 10 mph, W2 of ASCE 7-22, which drifts of snow go by.")]
+    public Written<Ratio>? WinterWind { get; init; }
+
     /// <summary>How open the land around is to wind, for ASCE 7. C: open country.</summary>
     [Description("How open the land around is to wind, for ASCE 7. C: open country.")]
     public Exposure? Exposure { get; init; }

@@ -45,6 +45,9 @@ internal static class AsceSnow
 
     internal static readonly Formula Drift = new("hd", "(0.43·lu^(1/3)·(pg + 10)^(1/4) - 1.5)·√Is, in ft and psf, lu at least 20 ft", "m", LoadSources.Asce7(LoadStandard.Asce7Of2016, "Fig. 7.6-1"));
 
+    internal static readonly Formula Drift2022 = new(
+        "hd", "1.5·√(pg^0.74·lu^0.70·W2^1.7/γ), in ft, psf and lb/ft³, lu at least 20 ft", "m", LoadSources.Asce7(LoadStandard.Asce7Of2022, "Eq. 7.6-1"));
+
     internal static readonly Formula Weight = new("γ", "0.13·pg + 14, at most 30, in lb/ft³ and psf", "N/m³", LoadSources.Asce7("Eq. 7.7-1"));
 
     internal static readonly Formula Sliding = new("p", "0.4·pf·W a length of eave", "N/m", LoadSources.Asce7("7.9"));
@@ -114,6 +117,13 @@ internal static class AsceSnow
     /// <param name="importance">Is.</param>
     internal static double DriftM(double fetchM, double groundPa, double importance) => FootM * Math.Sqrt(importance) * Math.Max(
         0, (0.43 * Math.Cbrt(Math.Max(fetchM / FootM, 20)) * Math.Pow((groundPa / PaPerPsf) + 10, 0.25)) - 1.5);
+
+    /// <summary>Height of a drift by the winter wind, m.</summary>
+    /// <param name="fetchM">lu, length of roof upwind, m; counted from 20 ft.</param>
+    /// <param name="groundPa">pg, Pa.</param>
+    /// <param name="winterWind">W2, the part of the winter in which the wind is above 10 mph.</param>
+    internal static double DriftByWindM(double fetchM, double groundPa, double winterWind) => FootM * 1.5 * Math.Sqrt(
+        Math.Pow(groundPa / PaPerPsf, 0.74) * Math.Pow(Math.Max(fetchM / FootM, 20), 0.70) * Math.Pow(winterWind, 1.7) / (WeightNPerM3(groundPa) / NPerM3PerPcf));
 
     /// <summary>Weight of snow, N/m³.</summary>
     internal static double WeightNPerM3(double groundPa) => Math.Min(DensestNPerM3, ((0.13 * groundPa / PaPerPsf) + 14) * NPerM3PerPcf);

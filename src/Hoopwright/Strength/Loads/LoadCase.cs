@@ -30,6 +30,9 @@ public sealed record LoadCase
     /// <summary>Loads on the film.</summary>
     public ImmutableArray<SurfaceLoad> Surfaces { get; init; } = [];
 
+    /// <summary>Of a case of snow: what lies on the roof over the plan, where most does. What fills a gap beside it lies on the ground and leans on the side.</summary>
+    public Pressure RoofSnow => Surfaces is [var roof, ..] ? roof.PlanGravity.Greatest : Pressure.Zero;
+
     /// <summary>Loads along members.</summary>
     public ImmutableArray<LineLoad> Lines { get; init; } = [];
 

@@ -41,6 +41,10 @@ internal static class LoadDefaults
     internal static Usual<Ratio> SnowVariation { get; } = new(
         Ratio.FromValue(0.4), "How much the greatest snow of a year varies from year to year; the weather service has it.", Citation.FromMemory, Matters: true);
 
+    internal static Usual<Ratio> WinterWind { get; } = new(
+        Ratio.FromValue(0.65), "The wind is above 10 mph in this part of the winter, as in the windiest places; the hazard tool of the standard has it for yours.",
+        LoadSources.Asce7(LoadStandard.Asce7Of2022, "Fig. 7.6-1"), Matters: true);
+
     internal static Usual<Pressure> Crop { get; } = new(Pressure.Zero, "No crop hangs from the frame.", Citation.CommonPractice, Matters: true);
 
     internal static Usual<CropSupport> CropHungOn { get; } = new(CropSupport.Bows, "Crops hang from the bows.", Citation.CommonPractice, Matters: true);

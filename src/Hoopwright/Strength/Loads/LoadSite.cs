@@ -90,6 +90,16 @@ internal sealed class LoadSite
     /// <summary>Velocity pressure at the roof for 1 Pa of ½·ρ·V².</summary>
     public double WindFactor { get; }
 
+    /// <summary>Height of a drift by the edition of the standard, m. EN 1991 gives none for what it is asked here; that of ASCE 7-16 stands in.</summary>
+    /// <param name="fetchM">Length of roof upwind, m.</param>
+    /// <param name="groundPa">Ground snow, Pa.</param>
+    /// <param name="importance">Is; the edition of 2022 has it in its ground snow.</param>
+    public double DriftM(double fetchM, double groundPa, double importance)
+    {
+        if (Standard != LoadStandard.Asce7Of2022) return AsceSnow.DriftM(fetchM, groundPa, importance);
+        return AsceSnow.DriftByWindM(fetchM, groundPa, answers.Take("loads.winterWind", LoadDefaults.WinterWind, plan.Loads.WinterWind).Value);
+    }
+
     public IReadOnlyList<Diagnostic> Diagnostics => diagnostics;
 
     public ImmutableArray<Coefficient> Coefficients => [.. coefficients];

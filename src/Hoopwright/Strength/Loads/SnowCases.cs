@@ -68,12 +68,12 @@ internal static class SnowCases
     }
 
     /// <summary>Snow blown over a gable: ASCE 7, 7.6.1, for a roof that is no rafter system; null where none is asked.</summary>
-    internal static LoadProfile? GableUnbalanced(FilmLine line, double slopeDeg, double flat, double ct, bool slippery, double groundPa, double importance)
+    internal static LoadProfile? GableUnbalanced(FilmLine line, double slopeDeg, double flat, double ct, bool slippery, double groundPa, Func<double, double> driftM)
     {
         if (slopeDeg is < 2.38 or > 30.26) return null;
         double run = 1 / Math.Tan(slopeDeg * Math.PI / 180), halfM = line.EndM - line.Crown.XM;
-        double driftM = AsceSnow.DriftM(halfM, groundPa, importance);
-        double more = driftM * AsceSnow.WeightNPerM3(groundPa) / Math.Sqrt(run) / groundPa, reachM = Math.Min(8.0 / 3 * driftM * Math.Sqrt(run), halfM);
+        double highM = driftM(halfM);
+        double more = highM * AsceSnow.WeightNPerM3(groundPa) / Math.Sqrt(run) / groundPa, reachM = Math.Min(8.0 / 3 * highM * Math.Sqrt(run), halfM);
         double endM = line.AtPartOfSpanM((line.Crown.XM + reachM - line.StartM) / (line.EndM - line.StartM));
         LoadProfile even = Balanced(line, flat, ct, slippery);
         List<(double SM, double Pa)> points = [.. even.Points.Where(point => point.Distance.Metres <= line.Crown.SM).Select(point => (point.Distance.Metres, 0.3 * point.Value.Pascals))];
@@ -109,7 +109,7 @@ internal static class SnowCases
         ];
         bool gable = tunnel.Bow.Kind == BowKind.Peaked;
         LoadProfile? Blown(FilmLine line) => gable
-            ? GableUnbalanced(line, RidgeDeg(line), flat, ct, slippery, site.SnowPa ?? ShapePa, importance)
+            ? GableUnbalanced(line, RidgeDeg(line), flat, ct, slippery, site.SnowPa ?? ShapePa, fetchM => site.DriftM(fetchM, site.SnowPa ?? ShapePa, importance))
             : CurvedUnbalanced(line, flat, ce, ct, slippery);
         if (Blown(line) is { } blown && Blown(site.Behind) is not null)
         {

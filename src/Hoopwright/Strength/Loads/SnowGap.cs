@@ -57,7 +57,7 @@ internal static class SnowGap
     {
         double weight = AsceSnow.WeightNPerM3(groundPa), halfM = (line.EndM - line.StartM) / 2;
         double flatPa = groundPa * (site.IsAsce ? SnowCases.FlatFactor(site) : EnSnow.Even * EnSnow.Ce(site.Roof));
-        double drift = AsceSnow.DriftM(halfM * 2, groundPa, 1) * Math.Max(0, (DriftReachM - gapM) / DriftReachM);
+        double drift = site.DriftM(halfM * 2, groundPa, 1) * Math.Max(0, (DriftReachM - gapM) / DriftReachM);
         double deep = (groundPa / weight) + (2 * AsceSnow.SlidingNPerM(flatPa, halfM) / (weight * gapM)) + drift;
         return Math.Min(deep, line.Points.First(place => place.SlopeDeg <= FullDeg || place.SM >= line.Crown.SM).ZM);
     }

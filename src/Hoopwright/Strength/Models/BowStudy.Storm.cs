@@ -47,7 +47,7 @@ internal sealed partial class BowStudy
             double[] pa = [found.ReferencePa, Math.Min(mostPa, Find(weak, _steel.Grade.LeastYieldPa).ReferencePa), Math.Min(mostPa, Find(strong, _steel.Grade.MostYieldPa).ReferencePa)];
             var limit = new StormLimit { State = state, CaseCode = governing.Code, CaseWords = governing.Words, Bow = found.Place, Governs = Governs(found.Verdict) };
             return isSnow
-                ? limit with { GroundSnow = Snow(1), RoofSnow = Snow(_loads.Case(governing.Code).Surfaces[0].PlanGravity.Greatest.Pascals) }
+                ? limit with { GroundSnow = Snow(1), RoofSnow = Snow(_loads.Case(governing.Code).RoofSnow.Pascals) }
                 : limit with { Wind = new SpeedRange(Wind(pa.Min()), Wind(pa[0]), Wind(pa.Max())) };
 
             BowLimit Find(ImmutableArray<BowTrial> bows, double yieldPa) => LimitFinder.Find(bows, cases, mostPa, DesignMethod.Lrfd, _steel, _steel.Grade.WithYield(yieldPa));

@@ -205,7 +205,7 @@ internal sealed partial class BowStudy
             Level = level,
             GroundSnow = scale == LoadScale.Snow ? new PressureRange(Pa(leastPa), Pa(taken.ReferencePa), Pa(greatestPa)) : null,
             Wind = scale == LoadScale.Snow ? null : new SpeedRange(_loads.WindOf(Pa(leastPa)), _loads.WindOf(Pa(taken.ReferencePa)), _loads.WindOf(Pa(greatestPa))),
-            RoofSnow = scale == LoadScale.Snow ? Pa(_loads.Case(governing.Code).Surfaces.Max(surface => surface.PlanGravity.Greatest.Pascals) * taken.ReferencePa) : null,
+            RoofSnow = scale == LoadScale.Snow ? Pa(_loads.Case(governing.Code).RoofSnow.Pascals * taken.ReferencePa) : null,
             CaseCode = governing.Code,
             CaseWords = governing.Words,
             Bow = taken.Place,

@@ -1,4 +1,5 @@
 using Hoopwright.Plans;
+using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
 
@@ -66,6 +67,31 @@ public sealed class SnowFormulaTests
         const double nPerM3 = AsceWind.PaPerPsf / 0.3048;
         Published.Check(FromMemory, "γ at 30 psf, lb/ft³", 17.9, AsceSnow.WeightNPerM3(30 * AsceWind.PaPerPsf) / nPerM3, 1e-9, "exact");
         Published.Check(FromMemory, "γ at 200 psf, lb/ft³", 30, AsceSnow.WeightNPerM3(200 * AsceWind.PaPerPsf) / nPerM3, 1e-9, "the cap");
+    }
+
+    [Fact]
+    public void A_drift_by_the_winter_wind_is_that_of_the_later_edition()
+    {
+        // The numbers were worked out apart from this program, with a general-purpose calculator; the formula is from memory.
+        Published.Check(FromMemory, "hd at 30 psf, 100 ft, W2 0.55, ft", 3.7628, AsceSnow.DriftByWindM(100 * 0.3048, 30 * AsceWind.PaPerPsf, 0.55) / 0.3048, 5e-5, "last digit");
+        Published.Check(FromMemory, "hd at 50 psf, 13 ft counted as 20 ft, W2 0.35, ft", 1.6468, AsceSnow.DriftByWindM(13 * 0.3048, 50 * AsceWind.PaPerPsf, 0.35) / 0.3048, 5e-5, "last digit");
+    }
+
+    [Theory]
+    [InlineData("asce7-16", false)]
+    [InlineData("asce7-22", true)]
+    public void Only_the_later_edition_asks_how_windy_the_winter_is_and_only_where_snow_drifts(string standard, bool asks)
+    {
+        Assert.Equal(asks, Asked(standard, "\"shape\": \"peaked\", \"sideHeight\": \"6 ft\", \"peakHeight\": \"10 ft\""));
+        Assert.False(Asked(standard, "\"shape\": \"round\", \"sideHeight\": \"0 ft\", \"peakHeight\": \"10 ft\""));
+
+        static bool Asked(string standard, string bow)
+        {
+            Plan plan = SamplePlans.Simple(bow: bow, rest: $"\"site\": {{ \"groundSnow\": \"30 psf\" }}, \"loads\": {{ \"standard\": \"{standard}\" }}");
+            Answers answers = new(UnitSystem.UsCustomary);
+            LoadPlanner.Plan(SamplePlans.LayOut(plan), answers);
+            return answers.Assumptions.Any(each => each.Path == "loads.winterWind");
+        }
     }
 
     [Fact]
