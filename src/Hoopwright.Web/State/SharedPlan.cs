@@ -182,9 +182,11 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
             (document, version) = (answer.Document, answer.Version);
             both = await MergedAsync(both, document);
         }
-        if (id != followed) return;
+        if (id != followed || Record is null) return;
         if (WithoutBook(plan.Root) is { } now && now != local) both = await MergedAsync(both, await MineAsync(mine, now));
         await plan.ReplaceAsync(await MergedAsync(WithBook(both, []), WithBook(PlanWithBook(), came)));
+        // Somebody may have left meanwhile, or opened another plan.
+        if (id != followed || Record is null) return;
         HashSet<string> known = [.. record.Known, .. came.Select(entry => IdOf(JsonNode.Parse(entry.GetRawText())))];
         await KeepAsync(record with { Kind = state.Link, Epoch = state.Epoch, Cursor = state.Cursor, Version = version, Base = document, Known = known });
         if (state.Link != LinkKind.Read) await PushEntriesAsync(client);
@@ -194,14 +196,15 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
     // Entries that the server does not have, in as many pushes as it takes.
     private async Task PushEntriesAsync(SharedPlanClient client)
     {
-        ShareRecord record = Record!;
+        if (Record is not { } record) return;
         JsonElement[] left = [.. ((plan.Root[Book] as JsonArray) ?? []).Where(entry => IdOf(entry) is { Length: > 0 } id && !record.Known.Contains(id)).Select(entry => JsonElement.Parse(entry!.ToJsonString()))];
         while (left.Length > 0)
         {
             int fits = 0, bytes = 0;
             while (fits < left.Length && fits < SharingLimits.EntriesPerPush && (fits == 0 || bytes + left[fits].GetRawText().Length < SharingLimits.BodyBytes / 4)) bytes += left[fits++].GetRawText().Length;
             EntryPushAnswer answer = await client.PushAsync(new EntryPush([.. left[..fits]]));
-            HashSet<string> known = [.. Record!.Known, .. left[..fits].Select(entry => entry.GetProperty("id").GetString()!)];
+            if (Record is null) return;
+            HashSet<string> known = [.. Record.Known, .. left[..fits].Select(entry => entry.GetProperty("id").GetString()!)];
             await KeepAsync(Record with { Known = known });
             if (answer.Receipts.FirstOrDefault(receipt => receipt.Outcome == EntryOutcome.Refused) is { Why: { } why }) Said = why;
             left = left[fits..];
@@ -278,7 +281,11 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
             }
             catch (Exception fault) when (fault is HttpRequestException or SharingException or IOException or OperationCanceledException)
             {
-                if (fault is SharingException) return;
+                if (fault is SharingException { Problem.Status: 404 or 401 or 403 })
+                {
+                    Told(fault);
+                    return;
+                }
             }
             if (stop.IsCancellationRequested) return;
             await Task.Delay(Again, clock, CancellationToken.None);
