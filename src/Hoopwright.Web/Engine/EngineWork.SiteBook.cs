@@ -103,6 +103,7 @@ public static partial class EngineWork
             json.WriteEndObject();
         }
 
-        string Signed(Length off) => off.Metres < 0 ? "−" + Tape(off.Abs()) : "+" + Tape(off);
+        // What the tape does not show is neither more nor less.
+        string Signed(Length off) => Tape(off.Abs()) is var shown && shown == Tape(Length.Zero) ? shown : off.Metres < 0 ? "−" + shown : "+" + shown;
     }
 }
