@@ -14,7 +14,9 @@ namespace Hoopwright.Browser.Tests;
 public sealed class Site : IAsyncLifetime
 {
     private Process? server;
+    private static readonly string[] Switches = ["--no-sandbox", "--enable-unsafe-swiftshader"];
     private IPlaywright? playwright;
+    private string? chromium;
     private readonly string plans = Path.Combine(Path.GetTempPath(), "hoopwright-browser-" + Guid.NewGuid().ToString("N")[..8]);
     private string why = "";
 
@@ -28,7 +30,7 @@ public sealed class Site : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        string? chromium = new[] { "chromium", "chromium-browser", "google-chrome" }
+        chromium = new[] { "chromium", "chromium-browser", "google-chrome" }
             .SelectMany(name => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name))).FirstOrDefault(File.Exists);
         if (chromium is null)
         {
@@ -39,7 +41,7 @@ public sealed class Site : IAsyncLifetime
         // Not a measure of speed: a busy machine is waited for.
         Assertions.SetDefaultExpectTimeout(60_000);
         playwright = await Playwright.CreateAsync();
-        Browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = chromium, Args = ["--no-sandbox", "--enable-unsafe-swiftshader"] });
+        Browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = chromium, Args = Switches });
     }
 
     public async ValueTask DisposeAsync()
@@ -60,6 +62,15 @@ public sealed class Site : IAsyncLifetime
         chosen.BaseURL = Address;
         chosen.AcceptDownloads = true;
         return Browser.NewContextAsync(chosen);
+    }
+
+    /// <summary>A browser that keeps what it keeps in a folder, to be killed and started again.</summary>
+    /// <param name="folder">The folder.</param>
+    public Task<IBrowserContext> StartAgainAsync(string folder)
+    {
+        if (playwright is null && Environment.GetEnvironmentVariable("HOOPWRIGHT_NEEDS_CHROMIUM") is not { Length: > 0 }) Assert.Skip(why);
+        Assert.True(playwright is not null, why);
+        return playwright.Chromium.LaunchPersistentContextAsync(folder, new() { ExecutablePath = chromium, Args = Switches, BaseURL = Address, ViewportSize = new() { Width = 1280, Height = 900 } });
     }
 
     private async Task Start()
