@@ -56,7 +56,12 @@ internal sealed record BowRow
         BowTie? bowTie = tie is null ? null : new BowTie(
             tie.Id, NodeOf(tunnel, mesh, tie.Start), NodeOf(tunnel, mesh, tie.End), tie.CutLength.Metres, TubeWeights.AreaM2(tie.Section), PressedN(tie, steel.Grade));
         double carriedM = toM - fromM;
-        ImmutableArray<BowJoint> joints = [.. lengthwise.Select((member, at) => new BowJoint(member.Id, mesh.NodeAt(purlinsM[at]), carriedM))];
+        // Boards and roll tubes along the sides hand the wind that meets them to the bows' legs.
+        ImmutableArray<BowJoint> joints =
+        [
+            .. lengthwise.Select((member, at) => new BowJoint(member.Id, mesh.NodeAt(purlinsM[at]), carriedM)),
+            .. tunnel.Members.Where(member => member.Role is MemberRole.HipBoard or MemberRole.RollTube).Select(member => new BowJoint(member.Id, NodeOf(tunnel, mesh, member.Start), carriedM)),
+        ];
         List<(int, double)> hung = [.. lengthwise.Select((member, at) => (mesh.NodeAt(purlinsM[at]), TubeWeights.NPerM(member.Section) * carriedM))];
         if (tie is not null && bowTie is not null)
         {

@@ -18,6 +18,29 @@ public sealed class BowStudyTests
     internal static Tunnel TunnelOf(string example) => TunnelOf(PlanOf(example));
 
     [Theory]
+    [InlineData("gothic-26ft")]
+    [InlineData("round-14ft")]
+    [InlineData("metric-9m")]
+    public void The_feet_carry_all_the_wind_on_the_bare_frame_that_of_boards_and_purlins_too(string example)
+    {
+        Tunnel tunnel = TunnelOf(example);
+        (BowTrial trial, TunnelLoads loads) = TrialOf(tunnel, 3);
+        int load = IndexOf(loads, "building-bare-left");
+        double heightM = trial.Mesh.ZM.Max(), onBowN = 0;
+        foreach (LineLoad line in loads.Cases[load].Lines)
+        {
+            double perM = line.Amount.NewtonsPerMetre * 100;
+            // Both legs of the bow stand in it, one after the other.
+            if (line.Per == LoadMeasure.Projection) onBowN += perM * ((2 * heightM) - trial.Mesh.ZM[0] - trial.Mesh.ZM[^1]);
+            // Corner braces hold the end bays, and hand nothing to a bow between.
+            else onBowN += perM * trial.Place.FilmWidthM * tunnel.Members.Count(member => line.MemberIds.Contains(member.Id) && member.Role is (MemberRole.Purlin or MemberRole.RidgePurlin or MemberRole.HipBoard or MemberRole.RollTube));
+        }
+        trial.Try([new BowTerm(load, 100)], 0, DesignMethod.Lrfd);
+        double feetN = trial.Bow.Reaction(false, trial.Applied).AcrossN + trial.Bow.Reaction(true, trial.Applied).AcrossN;
+        Assert.Equal(-onBowN, feetN, 1e-6 * onBowN);
+    }
+
+    [Theory]
     [InlineData("gothic-26ft", "snow-balanced")]
     [InlineData("gothic-26ft", "snow-blown-left")]
     [InlineData("round-14ft", "snow-balanced")]
