@@ -30,10 +30,7 @@ public static class CrewIcs
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(before);
         var file = new StringBuilder();
-        IcsText.Line(file, "BEGIN", "VCALENDAR");
-        IcsText.Line(file, "VERSION", "2.0");
-        IcsText.Line(file, "PRODID", "-//hoopwright//crew calendar//EN");
-        IcsText.Line(file, "CALSCALE", "GREGORIAN");
+        IcsText.Begin(file, "crew calendar");
         HashSet<string> written = [];
         foreach (CrewDay day in calendar.Days)
         {

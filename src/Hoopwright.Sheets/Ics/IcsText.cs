@@ -9,6 +9,17 @@ internal static class IcsText
     // RFC 5545, 3.1: no line is longer than 75 octets, its end not counted.
     private const int MostOctets = 75;
 
+    /// <summary>Begins a calendar: RFC 5545, 3.4 and 3.7.</summary>
+    /// <param name="file">The file so far.</param>
+    /// <param name="what">What the calendar is, for the mark of its maker.</param>
+    internal static void Begin(StringBuilder file, string what)
+    {
+        Line(file, "BEGIN", "VCALENDAR");
+        Line(file, "VERSION", "2.0");
+        Line(file, "PRODID", $"-//hoopwright//{what}//EN");
+        Line(file, "CALSCALE", "GREGORIAN");
+    }
+
     /// <summary>Adds a line.</summary>
     /// <param name="file">The file so far.</param>
     /// <param name="name">The property, with its parameters.</param>

@@ -23,10 +23,7 @@ public static class UpkeepIcs
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(words);
         var file = new StringBuilder();
-        IcsText.Line(file, "BEGIN", "VCALENDAR");
-        IcsText.Line(file, "VERSION", "2.0");
-        IcsText.Line(file, "PRODID", "-//hoopwright//upkeep//EN");
-        IcsText.Line(file, "CALSCALE", "GREGORIAN");
+        IcsText.Begin(file, "upkeep");
         var stamp = new DateTimeOffset(from.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero);
         foreach (UpkeepDate day in UpkeepCalendar.From(report, plan, from))
         {

@@ -145,6 +145,24 @@ internal sealed class ResultWriter : IDisposable
         json.WriteString(name + "Text", TapeText.Of(value, Units));
     }
 
+    /// <summary>A load known between two ends, as three values; nothing where there is none.</summary>
+    public void Range(string name, Strength.PressureRange? range)
+    {
+        if (range is null) return;
+        Pressure(name + "Least", range.Least);
+        Pressure(name, range.Taken);
+        Pressure(name + "Most", range.Most);
+    }
+
+    /// <summary>A wind speed known between two ends, as three values; nothing where there is none.</summary>
+    public void Range(string name, Strength.SpeedRange? range)
+    {
+        if (range is null) return;
+        Speed(name + "Least", range.Least);
+        Speed(name, range.Taken);
+        Speed(name + "Most", range.Most);
+    }
+
     public void Force(string name, Force value)
     {
         Value(name + "N", value.Newtons, 3);

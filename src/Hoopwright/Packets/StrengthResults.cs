@@ -46,24 +46,14 @@ internal static class StrengthResults
     private static void Limit(ResultWriter json, StrengthLimit limit)
     {
         json.Text("level", TunnelResults.Word(limit.Level));
-        if (limit.GroundSnow is { } snow)
-        {
-            json.Pressure("groundSnowLeast", snow.Least);
-            json.Pressure("groundSnow", snow.Taken);
-            json.Pressure("groundSnowMost", snow.Most);
-        }
+        json.Range("groundSnow", limit.GroundSnow);
         if (limit.RoofSnow is { } roof) json.Pressure("roofSnow", roof);
         json.List("depths", limit.Depths, depth =>
         {
             json.Text("snow", depth.Words);
             json.Movement("depth", depth.Depth);
         });
-        if (limit.Wind is { } wind)
-        {
-            json.Speed("windLeast", wind.Least);
-            json.Speed("wind", wind.Taken);
-            json.Speed("windMost", wind.Most);
-        }
+        json.Range("wind", limit.Wind);
         json.Text("loadCase", limit.CaseCode);
         json.Text("words", limit.CaseWords);
         json.Count("bow", limit.Bow);

@@ -85,24 +85,9 @@ internal static class UpkeepResults
     private static void Limit(ResultWriter json, StormLimit limit)
     {
         json.Text("state", TunnelResults.Word(limit.State));
-        if (limit.RoofSnow is { } roof)
-        {
-            json.Pressure("roofSnowLeast", roof.Least);
-            json.Pressure("roofSnow", roof.Taken);
-            json.Pressure("roofSnowMost", roof.Most);
-        }
-        if (limit.GroundSnow is { } ground)
-        {
-            json.Pressure("groundSnowLeast", ground.Least);
-            json.Pressure("groundSnow", ground.Taken);
-            json.Pressure("groundSnowMost", ground.Most);
-        }
-        if (limit.Wind is { } wind)
-        {
-            json.Speed("windLeast", wind.Least);
-            json.Speed("wind", wind.Taken);
-            json.Speed("windMost", wind.Most);
-        }
+        json.Range("roofSnow", limit.RoofSnow);
+        json.Range("groundSnow", limit.GroundSnow);
+        json.Range("wind", limit.Wind);
         json.Text("loadCase", limit.CaseCode);
         json.Text("words", limit.CaseWords);
         json.Count("bow", limit.Bow);
