@@ -23,6 +23,9 @@ public sealed record Drawing
     /// <summary>The scale of the main figure; null when nothing is to scale.</summary>
     public DrawingScale? Scale { get; init; }
 
+    /// <summary>Its number in its set, as in the title block; null for one that is in no set.</summary>
+    public string? Sheet { get; init; }
+
     /// <summary>Names of the layers, in the order they are first drawn on.</summary>
     public ImmutableArray<string> Layers => [.. Marks.Select(mark => mark.Layer).Distinct()];
 

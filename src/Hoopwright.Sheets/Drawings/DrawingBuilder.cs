@@ -99,6 +99,7 @@ public sealed class DrawingBuilder
             // Texts last: where they clear the paper behind them they must clear it of every line.
             Marks = [.. drawn.Where(mark => mark is not TextMark), .. drawn.Where(mark => mark is TextMark)],
             Scale = scale,
+            Sheet = block?.Sheet,
         };
     }
 }

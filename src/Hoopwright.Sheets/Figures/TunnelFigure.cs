@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Drawings;
 
 namespace Hoopwright.Sheets.Figures;
@@ -6,4 +7,17 @@ namespace Hoopwright.Sheets.Figures;
 /// <param name="Name">File name without its ending; sorts in the order of the packet.</param>
 /// <param name="Chapter">The chapter of the packet that it belongs to.</param>
 /// <param name="Drawing">The drawing.</param>
-public sealed record TunnelFigure(string Name, FigureChapter Chapter, Drawing Drawing);
+public sealed partial record TunnelFigure(string Name, FigureChapter Chapter, Drawing Drawing)
+{
+    /// <summary>What it shows, by the name that tables give, such as front-end or cut-lists: without its place in the packet, and one for all sheets in a row.</summary>
+    public string Shows => ShownBy(Rank().Replace(Name, ""));
+
+    /// <summary>The name without the number of a sheet in a row.</summary>
+    internal static string ShownBy(string name) => Row().Replace(name, "$1");
+
+    [GeneratedRegex("^[0-9]+-")]
+    private static partial Regex Rank();
+
+    [GeneratedRegex("^(film-cuts|cut-lists)-[0-9].*$")]
+    private static partial Regex Row();
+}

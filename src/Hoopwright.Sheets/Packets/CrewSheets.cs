@@ -5,6 +5,7 @@ using Hoopwright.Cuts.Film;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Quantities;
+using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
@@ -42,18 +43,18 @@ public static class CrewSheets
         CrewWords words = CrewWords.Of(language);
         PacketTables tables = new(planned, tunnel, words);
         string name = PacketWriter.Name(planned);
-        PacketBook book = new PacketBook(paper, name, words).Cover(name,
+        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
+        FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
+        ImmutableArray<(FigureChapter Chapter, string Shows, Drawing Drawing)> drawings =
+            [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal))).Select(offer => (offer.Chapter, TunnelFigure.ShownBy(offer.Name), offer.Draw()))];
+        PacketBook book = new PacketBook(paper, name, words) { Drawings = PacketWriter.NumbersOf(drawings.Select(each => (each.Shows, each.Drawing.Sheet))) }.Cover(name,
         [
             words.Say("Crew sheets"),
             words.Fill("{0} wide, {1} long, {2} bows", TapeText.Of(tunnel.Span, planned.Units), TapeText.Of(tunnel.Length, planned.Units), tunnel.Stations.Length.ToString(CultureInfo.InvariantCulture)),
             words.Fill("Made {0}", PacketWriter.Written(date)),
             words.Fill("For those who set out, dig, cover and cut. The whole packet is in English."),
         ]);
-        (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
         if (words.Language != "en") book.Chapter(words.Say("Marks of parts")).Table(tables.MarkWords);
-        ImmutableArray<FigureOffer> drawings =
-            [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal)))];
         book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
@@ -73,7 +74,7 @@ public static class CrewSheets
 
         void Drawn(FigureChapter chapter)
         {
-            foreach (FigureOffer offer in drawings.Where(offer => offer.Chapter == chapter)) book.Figure(offer.Draw());
+            foreach (var each in drawings.Where(each => each.Chapter == chapter)) book.Figure(each.Drawing, each.Shows);
         }
     }
 }

@@ -100,7 +100,7 @@ public static class PacketWriter
     {
         string name = Name(planned);
         OrderList orders = planned.Orders ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
-        var book = new PacketBook(paper, name);
+        var book = new PacketBook(paper, name) { Drawings = NumbersOf(figures.Select(figure => (figure.Shows, figure.Drawing.Sheet))) };
         book.Cover(name,
         [
             .. planned.Plan.Site.Place is { } place ? (ImmutableArray<string>)[place] : [],
@@ -140,9 +140,13 @@ public static class PacketWriter
 
         void Drawn(FigureChapter chapter)
         {
-            foreach (TunnelFigure figure in figures.Where(figure => figure.Chapter == chapter)) book.Figure(figure.Drawing);
+            foreach (TunnelFigure figure in figures.Where(figure => figure.Chapter == chapter)) book.Figure(figure.Drawing, figure.Shows);
         }
     }
+
+    /// <summary>The number of each drawing's first sheet, by what it shows.</summary>
+    internal static ImmutableDictionary<string, string> NumbersOf(IEnumerable<(string Shows, string? Sheet)> drawings) =>
+        drawings.Where(each => each.Sheet is not null).DistinctBy(each => each.Shows).ToImmutableDictionary(each => each.Shows, each => each.Sheet!, StringComparer.Ordinal);
 
     private const string StepsNote =
         "Work is what one person would take: likely, and between least and most. No source splits the work of a tunnel by task; the times are from memory, set against the published hours for 30 by 96 ft. Each step has a card of its own in cards.pdf.";

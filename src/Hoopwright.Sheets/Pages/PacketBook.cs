@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Pdf;
 using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Pages;
@@ -21,7 +22,9 @@ public sealed partial class PacketBook
     private readonly bool isClose;
     private readonly List<Sheet> sheets = [];
     private readonly List<(string Title, int Page, bool IsChapter)> entries = [];
+    private readonly Dictionary<string, int> places = new(StringComparer.Ordinal);
     private double topMm;
+    private bool isInChapter;
 
     /// <summary>A new document.</summary>
     /// <param name="paper">The paper it is set for.</param>
@@ -35,6 +38,9 @@ public sealed partial class PacketBook
         this.running = running;
         this.words = words ?? CrewWords.English;
     }
+
+    /// <summary>Drawings that the document will have, each by its name with its number as in the title block: rows of tables lead to them.</summary>
+    internal ImmutableDictionary<string, string> Drawings { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     private double MarginMm => paper.MarginMm;
 
@@ -60,23 +66,35 @@ public sealed partial class PacketBook
     {
         NewPage();
         topMm = 46;
+        Open(PdfRole.Heading1);
         foreach (string line in TextSetter.Lines(title, TextWidthMm, TitleEmMm, LetterWeight.Bold)) Line(line, TitleEmMm, 13, LetterWeight.Bold);
+        Close();
         topMm += 3;
         foreach (string line in lines) Paragraph(line);
         topMm += 6;
+        Open(PdfRole.Heading2);
         Line(words.Say("Contents"), HeadEmMm, 9, LetterWeight.Bold);
+        Close();
         Current.ContentsTopMm = topMm;
         return this;
     }
 
     /// <summary>Begins a chapter on a new page.</summary>
-    public PacketBook Chapter(string title)
+    /// <param name="title">Its title.</param>
+    /// <param name="name">By what name rows of tables lead to it; null for none.</param>
+    public PacketBook Chapter(string title, string? name = null)
     {
+        if (isInChapter) Close();
         NewPage();
+        Open(PdfRole.Section);
+        isInChapter = true;
         entries.Add((title, sheets.Count, true));
+        if (name is not null) places.TryAdd(name, sheets.Count);
         Current.Bookmark = title;
         (double emMm, double leadMm) = isClose ? (5.8, 8) : (7.4, 11);
+        Open(PdfRole.Heading1);
         foreach (string line in TextSetter.Lines(title, TextWidthMm, emMm, LetterWeight.Bold)) Line(line, emMm, leadMm, LetterWeight.Bold);
+        Close();
         return this;
     }
 
@@ -91,6 +109,7 @@ public sealed partial class PacketBook
     public PacketBook Paragraph(string text)
     {
         ImmutableArray<string> lines = TextSetter.Lines(text, TextWidthMm, BodyEmMm, LetterWeight.Regular);
+        Open(PdfRole.Paragraph);
         for (int line = 0; line < lines.Length; line++)
         {
             // No line of a paragraph stands alone at the foot or the head of a page.
@@ -99,6 +118,7 @@ public sealed partial class PacketBook
             Line(lines[line], BodyEmMm, LeadMm, LetterWeight.Regular);
         }
 
+        Close();
         topMm += 1.6;
         return this;
     }
@@ -110,7 +130,9 @@ public sealed partial class PacketBook
     {
         ImmutableArray<string> lines = TextSetter.Lines(title, TextWidthMm, BodyEmMm, LetterWeight.Bold);
         Need((lines.Length + TextSetter.Lines(first, TextWidthMm - 6, BodyEmMm, LetterWeight.Regular).Length) * LeadMm);
+        Open(PdfRole.Paragraph);
         foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Bold);
+        Close();
         return this;
     }
 
@@ -118,6 +140,7 @@ public sealed partial class PacketBook
     public PacketBook Points(IEnumerable<string> points)
     {
         ImmutableArray<ImmutableArray<string>> all = [.. points.Select(point => TextSetter.Lines(point, TextWidthMm - 6, BodyEmMm, LetterWeight.Regular))];
+        Open(PdfRole.List);
         for (int point = 0; point < all.Length; point++)
         {
             ImmutableArray<string> lines = all[point];
@@ -125,9 +148,14 @@ public sealed partial class PacketBook
             double nextMm = point == all.Length - 2 ? (all[point + 1].Length * LeadMm) + 1 : 0;
             Need((lines.Length * LeadMm) + nextMm);
             Pen().Fill(SheetPath.Circle(new SheetPoint(MarginMm + 1.6, topMm + (LeadMm / 2)), 0.6), Ink.Black);
+            Open(PdfRole.ListItem);
+            Open(PdfRole.ListBody);
             foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Regular, 6);
+            Close();
+            Close();
             topMm += 1;
         }
+        Close();
         return this;
     }
 
@@ -140,8 +168,14 @@ public sealed partial class PacketBook
         SheetBox frame = new(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm);
         Pen().Path(SheetPath.Rectangle(frame), LineRole.Dimension).Fill(SheetPath.Rectangle(frame with { RightMm = frame.LeftMm + 1.8 }), Ink.Brick);
         topMm += 2.5;
+        Open(PdfRole.Section);
+        Open(PdfRole.Paragraph);
         Line(title, BodyEmMm, LeadMm, LetterWeight.Bold, 6);
+        Close();
+        Open(PdfRole.Paragraph);
         foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Regular, 6);
+        Close();
+        Close();
         topMm = frame.BottomMm + (isClose ? 2 : 3.5);
         return this;
     }
@@ -157,24 +191,31 @@ public sealed partial class PacketBook
         SheetBox frame = new(MarginMm, topMm, MarginMm + TextWidthMm, topMm + heightMm);
         Pen().Path(SheetPath.Rectangle(frame), LineRole.Outline).Path(SheetPath.Rectangle(new SheetBox(MarginMm + 3, topMm + 3, MarginMm + 7, topMm + 7)), LineRole.Outline);
         topMm += 2;
+        Open(PdfRole.Paragraph);
         foreach (string line in lines) Line(line, BodyEmMm, LeadMm, LetterWeight.Bold, 10);
         double lineMm = frame.BottomMm - 4;
         Write(by, new SheetPoint(MarginMm + 3, lineMm - 1), SmallEmMm, LetterWeight.Regular, TextAlign.Start);
+        Close();
         Pen().Line(new SheetPoint(MarginMm + 3 + Typeface.Of(LetterWeight.Regular).WidthMm(by, SmallEmMm) + 2, lineMm), new SheetPoint(frame.RightMm - 3, lineMm), LineRole.Dimension);
         topMm = frame.BottomMm + 3;
         return this;
     }
 
     /// <summary>A drawing on a page of its own, the page turned as the drawing lies.</summary>
-    public PacketBook Figure(Drawing drawing)
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="name">By what name rows of tables lead to it; null for none.</param>
+    public PacketBook Figure(Drawing drawing, string? name = null)
     {
         bool landscape = drawing.WidthMm > drawing.HeightMm;
         (double wide, double high) = landscape ? (paper.LongMm, paper.ShortMm) : (paper.ShortMm, paper.LongMm);
-        sheets.Add(new Sheet(wide, high) { Bookmark = drawing.Title, Description = drawing.Description });
+        sheets.Add(new Sheet(wide, high) { Bookmark = drawing.Title, Description = drawing.Description, IsInChapter = isInChapter, Label = drawing.Sheet is { } number ? words.Fill("Sheet {0}", number) : null });
+        if (name is not null) places.TryAdd(name, sheets.Count);
         // Of drawings in a row the contents name the first.
         Match row = Row().Match(drawing.Title);
         if (!row.Success || row.Groups["first"].Value == "1") entries.Add((row.Success ? words.Fill("{0}, {1} sheets", row.Groups["name"].Value, row.Groups["all"].Value) : drawing.Title, sheets.Count, false));
+        Open(PdfRole.Figure, $"{drawing.Title}. {drawing.Description}");
         foreach (Mark mark in drawing.Marks) Current.Marks.Add(Moved(mark, (wide - drawing.WidthMm) / 2, Paper.DrawingMarginMm));
+        Close();
         topMm = double.MaxValue;
         return this;
     }
@@ -225,11 +266,27 @@ public sealed partial class PacketBook
         if (text.Length > 0) Current.Marks.Add(new TextMark(Layer, anchor, text) { EmMm = emMm, Weight = weight, Align = align });
     }
 
-    private void HeadingOver(string title, double followingMm)
+    /// <summary>Begins a part of the document before whatever is set next.</summary>
+    private void Open(PdfRole role, string? says = null) => Current.Tags.Add(new PdfTag(Current.Marks.Count, role, says));
+
+    /// <summary>Ends the part that was begun last.</summary>
+    private void Close() => Current.Tags.Add(new PdfTag(Current.Marks.Count, null));
+
+    private void HeadingOver(string title, double followingMm, string? beside = null)
     {
         Need(HeadingMm(title) + followingMm);
         topMm += HeadingGapMm;
+        Current.Places.Add(new PdfBookmark(title, topMm));
+        Open(PdfRole.Heading2);
+        double firstMm = topMm;
         foreach (string line in HeadingLines(title)) Line(line, HeadEmMm, HeadingLeadMm, LetterWeight.Bold);
+        Close();
+        if (beside is not null && Typeface.Of(LetterWeight.Bold).WidthMm(HeadingLines(title)[0], HeadEmMm) + Typeface.Of(LetterWeight.Regular).WidthMm(beside, SmallEmMm) + 6 < TextWidthMm)
+        {
+            Open(PdfRole.Paragraph);
+            Write(beside, new SheetPoint(MarginMm + TextWidthMm, firstMm + (HeadingLeadMm * 0.72)), SmallEmMm, LetterWeight.Regular, TextAlign.End);
+            Close();
+        }
     }
 
     private double HeadingMm(string title) => (HeadingLines(title).Length * HeadingLeadMm) + HeadingGapMm;
@@ -245,7 +302,17 @@ public sealed partial class PacketBook
 
         public List<Mark> Marks { get; } = [];
 
+        public List<PdfTag> Tags { get; } = [];
+
+        public List<PdfBookmark> Places { get; } = [];
+
+        public List<(SheetBox Area, string To, int? PageMark)> Leads { get; } = [];
+
         public string? Bookmark { get; set; }
+
+        public bool IsInChapter { get; init; }
+
+        public string? Label { get; init; }
 
         public string Description { get; set; } = "";
 
@@ -253,8 +320,11 @@ public sealed partial class PacketBook
 
         public Sheet Copy()
         {
-            Sheet copy = new(WideMm, HighMm) { Bookmark = Bookmark, Description = Description, ContentsTopMm = ContentsTopMm };
+            Sheet copy = new(WideMm, HighMm) { Bookmark = Bookmark, Description = Description, ContentsTopMm = ContentsTopMm, IsInChapter = IsInChapter, Label = Label };
             copy.Marks.AddRange(Marks);
+            copy.Tags.AddRange(Tags);
+            copy.Places.AddRange(Places);
+            copy.Leads.AddRange(Leads);
             return copy;
         }
     }

@@ -1,14 +1,19 @@
 using System.Collections.Immutable;
-using Hoopwright.Sheets.Drawings;
+using System.IO.Compression;
+using System.Text;
+using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Fonts;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
-using PdfSharp.Pdf.Annotations;
+using PdfSharp.Pdf.Advanced;
 
 namespace Hoopwright.Sheets.Pdf;
 
-/// <summary>Writes pages as PDF: vectors and embedded lettering, no pictures, no machine fonts, no clock. The same pages give the same bytes.</summary>
-public static class PdfWriter
+/// <summary>
+/// Writes pages as PDF: vectors and embedded lettering, tagged for those who hear it read, no pictures, no machine fonts, no
+/// clock. The same pages give the same bytes.
+/// </summary>
+public static partial class PdfWriter
 {
     /// <summary>The file's bytes.</summary>
     /// <param name="sheets">The pages in order; at least one.</param>
@@ -22,49 +27,91 @@ public static class PdfWriter
         document.Info.Creator = "Hoopwright";
         document.Info.CreationDate = details.Created.UtcDateTime;
         document.Info.ModificationDate = details.Created.UtcDateTime;
-        document.Language = details.Language;
         document.ViewerPreferences.DisplayDocTitle = true;
-        document.Options.CompressContentStreams = true;
+        document.Options.CompressContentStreams = false;
         document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestCompression;
         document.Options.ColorMode = PdfColorMode.Rgb;
 
+        PdfStructure structure = new(document);
+        document.Language = details.Language;
         Dictionary<(LetterWeight, double), XFont> fonts = [];
+        PdfOutline? chapter = null;
         foreach (PdfSheet sheet in sheets)
-            Add(document, sheet, fonts);
-        for (int index = 0; index < sheets.Length; index++)
         {
-            foreach (PdfLink link in sheets[index].Links.IsDefault ? [] : sheets[index].Links)
-            {
-                PdfLinkAnnotation annotation = document.Pages[index].AddDocumentLink(Area(link.Area, document.Pages[index]), link.PageNumber);
-                // A random name and the machine's own time; both are optional (PDF 1.7, table 164).
-                annotation.Elements.Remove("/NM");
-                annotation.Elements.Remove("/M");
-            }
+            PdfPage page = document.AddPage();
+            page.Width = XUnit.FromPoint(PdfPainter.Points(sheet.Page.WidthMm));
+            page.Height = XUnit.FromPoint(PdfPainter.Points(sheet.Page.HeightMm));
+            using (XGraphics graphics = XGraphics.FromPdfPage(page))
+                structure.Paint(sheet, page, new PdfPainter(graphics, fonts));
+            Compress(page);
+            chapter = Bookmarks(document, sheet, page, chapter);
         }
+        Labels(document, sheets);
 
         using MemoryStream stream = new();
         document.Save(stream, closeStream: false);
         return PdfIdentity.Settle(stream.ToArray());
     }
 
-    private static void Add(PdfDocument document, PdfSheet sheet, Dictionary<(LetterWeight, double), XFont> fonts)
+    /// <summary>Compresses a page with the check sum that readers look for and that PDFsharp leaves out (RFC 1950, 2.2).</summary>
+    private static void Compress(PdfPage page)
     {
-        PdfPage page = document.AddPage();
-        page.Width = XUnit.FromPoint(PdfPainter.Points(sheet.Page.WidthMm));
-        page.Height = XUnit.FromPoint(PdfPainter.Points(sheet.Page.HeightMm));
-        using XGraphics graphics = XGraphics.FromPdfPage(page);
-        PdfPainter painter = new(graphics, fonts);
-        foreach (Mark mark in sheet.Page.Marks)
-            painter.Paint(mark);
-        if (sheet.Bookmark is { } bookmark)
-            document.Outlines.Add(bookmark, page, opened: true);
+        foreach (PdfContent content in page.Contents)
+        {
+            using MemoryStream packed = new();
+            using (ZLibStream zip = new(packed, CompressionLevel.SmallestSize, leaveOpen: true))
+                zip.Write(Encoding.Latin1.GetBytes(FirstPart().Replace(Encoding.Latin1.GetString(content.Stream!.Value), "$2$1", 1)));
+            content.Stream.Value = packed.ToArray();
+            content.Elements.SetName("/Filter", "/FlateDecode");
+        }
     }
 
-    private static PdfRectangle Area(SheetBox box, PdfPage page)
+    /// <summary>PDFsharp opens a text object before the first part of a page, where it must open within it.</summary>
+    [GeneratedRegex(@"(BT\n)(/[A-Za-z0-9]+ ?<<[^>]*>> ?BDC\n)", RegexOptions.CultureInvariant)]
+    private static partial Regex FirstPart();
+
+    /// <summary>Adds the bookmarks of a page and returns the chapter that those to come stand under.</summary>
+    private static PdfOutline? Bookmarks(PdfDocument document, PdfSheet sheet, PdfPage page, PdfOutline? chapter)
     {
-        double heightPt = page.Height.Point;
-        return new PdfRectangle(
-            new XPoint(PdfPainter.Points(box.LeftMm), heightPt - PdfPainter.Points(box.BottomMm)),
-            new XPoint(PdfPainter.Points(box.RightMm), heightPt - PdfPainter.Points(box.TopMm)));
+        if (sheet.Bookmark is { } bookmark)
+        {
+            if (sheet.IsInChapter && chapter is not null) chapter.Outlines.Add(bookmark, page);
+            else chapter = document.Outlines.Add(bookmark, page, opened: false);
+        }
+        foreach (PdfBookmark place in chapter is null ? [] : sheet.Places)
+        {
+            PdfOutline under = chapter!.Outlines.Add(place.Title, page);
+            under.PageDestinationType = PdfPageDestinationType.Xyz;
+            under.Left = 0;
+            under.Top = page.Height.Point - PdfPainter.Points(place.TopMm);
+        }
+        return chapter;
+    }
+
+    /// <summary>Names of pages that viewers show in place of their number (ISO 32000-1, 12.4.2).</summary>
+    private static void Labels(PdfDocument document, ImmutableArray<PdfSheet> sheets)
+    {
+        if (sheets.All(sheet => sheet.Label is null)) return;
+        PdfArray numbers = new(document);
+        for (int index = 0; index < sheets.Length; index++)
+        {
+            // Pages that go on counting stand in one range.
+            if (sheets[index].Label is null && index > 0 && sheets[index - 1].Label is null) continue;
+            PdfDictionary range = new(document);
+            if (sheets[index].Label is { } label)
+            {
+                range.Elements.SetString("/P", label);
+            }
+            else
+            {
+                range.Elements.SetName("/S", "/D");
+                range.Elements.SetInteger("/St", index + 1);
+            }
+            numbers.Elements.Add(new PdfInteger(index));
+            numbers.Elements.Add(range);
+        }
+        PdfDictionary labels = new(document);
+        labels.Elements["/Nums"] = numbers;
+        document.Internals.Catalog.Elements["/PageLabels"] = labels;
     }
 }

@@ -9,6 +9,9 @@ namespace Hoopwright.Sheets.Tables;
 /// <param name="Rows">Its rows; each has a cell per column.</param>
 public sealed record Table(string Name, string Title, ImmutableArray<Column> Columns, ImmutableArray<TableRow> Rows)
 {
+    /// <summary>The drawing that its rows are shown on, by name, such as front-end; null for none.</summary>
+    public string? Drawing { get; init; }
+
     /// <summary>A blank at which a cell is never broken (no-break space).</summary>
     public const char Joiner = '\u00A0';
 }

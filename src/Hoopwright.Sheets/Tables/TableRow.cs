@@ -7,6 +7,9 @@ namespace Hoopwright.Sheets.Tables;
 /// <param name="IsTotal">True for a row that sums others up: set in bold.</param>
 public sealed record TableRow(ImmutableArray<string> Cells, bool IsTotal = false)
 {
+    /// <summary>What it tells of, by the name of a drawing, a table or a chapter, and where it leads to in a document that has it; null for what the table says.</summary>
+    public string? LeadsTo { get; init; }
+
     /// <summary>A row of cells.</summary>
     public static TableRow Of(params ImmutableArray<string> cells) => new(cells);
 

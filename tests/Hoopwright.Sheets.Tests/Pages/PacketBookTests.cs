@@ -92,6 +92,25 @@ public sealed class PacketBookTests
         Assert.Equal((frame.LeftMm, frame.TopMm, frame.BottomMm), (box.LeftMm, box.TopMm, box.BottomMm));
     }
 
+    [Fact]
+    public void A_row_leads_to_the_page_of_what_it_names_and_writes_its_number_where_it_is_asked_for()
+    {
+        Drawing drawing = SampleSheets.EndWall(Paper.Letter);
+        Table table = new("t", "Where it stands", [new Column("What", 1), new Column("Page", 1)],
+            [TableRow.Of("the drawing", PacketBook.PageCell) with { LeadsTo = "end" }, TableRow.Of("a chapter", PacketBook.PageCell) with { LeadsTo = "two" }, TableRow.Of("nowhere", PacketBook.PageCell) with { LeadsTo = "none" }]) { Drawing = "end" };
+        ImmutableArray<PdfSheet> pages = new PacketBook(Paper.Letter, "test") { Drawings = ImmutableDictionary<string, string>.Empty.Add("end", "1 of 1") }
+            .Cover("Test", []).Chapter("One").Table(table).Figure(drawing, "end").Chapter("Two", "two").Pages();
+        Assert.Equal([3, 4], pages[1].Links.Select(link => link.PageNumber));
+        string[] texts = [.. pages[1].Page.Marks.OfType<TextMark>().Select(text => text.Text)];
+        Assert.Contains("Sheet 1 of 1", texts);
+        Assert.Contains("3", texts);
+        Assert.Contains("4", texts);
+        Assert.DoesNotContain(PacketBook.PageCell, texts);
+        Assert.Equal(2, pages[1].Tags.Count(tag => tag.Opens == PdfRole.Link));
+        // What is opened is closed.
+        Assert.Equal(pages.Sum(page => page.Tags.Count(tag => tag.Opens is not null)), pages.Sum(page => page.Tags.Count(tag => tag.Opens is null)));
+    }
+
     private static PacketBook Book() => new PacketBook(Paper.Letter, "Invented tunnel").Cover("Invented tunnel", ["For tests."])
         .Chapter("One").Caution("Wind", "Film in wind pulls hard. Local code and a licensed engineer decide.").Paragraph("Text.").Figure(SampleSheets.EndWall(Paper.Letter));
 

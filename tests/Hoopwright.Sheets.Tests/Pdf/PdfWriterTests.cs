@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Pages;
@@ -86,6 +87,20 @@ public sealed class PdfWriterTests
         Assert.Equal("en", ((StringToken)pdf.Structure.Catalog.CatalogDictionary.Data["Lang"]).Data);
         Assert.True(pdf.TryGetBookmarks(out Bookmarks? bookmarks));
         Assert.Equal([("End wall", 1), ("Plan", 2)], bookmarks!.GetNodes().OfType<DocumentBookmarkNode>().Select(node => (node.Title, node.PageNumber)));
+    }
+
+    [Fact]
+    public void Bookmarks_of_drawings_and_tables_stand_under_their_chapter_and_pages_have_the_names_of_their_sheets()
+    {
+        ImmutableArray<PdfSheet> pages = new PacketBook(Paper.Letter, "test").Cover("Test", []).Chapter("One").Heading("Words").Paragraph("Text.")
+            .Figure(SampleSheets.EndWall(Paper.Letter)).Chapter("Two").Paragraph("Text.").Pages();
+        using PdfDocument pdf = PdfDocument.Open(PdfWriter.Write(pages, new PdfDetails("Trial", "", default)));
+        Assert.True(pdf.TryGetBookmarks(out Bookmarks? bookmarks));
+        Assert.Equal(["0 One 2", "1 Words 2", "1 Sample end wall 3", "0 Two 4"], bookmarks!.GetNodes().OfType<DocumentBookmarkNode>().Select(node => FormattableString.Invariant($"{node.Level} {node.Title} {node.PageNumber}")));
+        var numbers = (ArrayToken)((DictionaryToken)pdf.Structure.Catalog.CatalogDictionary.Data["PageLabels"]).Data["Nums"];
+        Assert.Equal([0, 2, 3], numbers.Data.OfType<NumericToken>().Select(number => number.Int));
+        Assert.Equal("Sheet 1 of 2", ((StringToken)((DictionaryToken)numbers.Data[3]).Data["P"]).Data);
+        Assert.Equal(4, ((NumericToken)((DictionaryToken)numbers.Data[5]).Data["St"]).Int);
     }
 
     [Fact]
