@@ -46,13 +46,15 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
                 return TableRow.Of(Number(station.Number), Mark(station.Along), Mark(station.GroundLeft), Mark(station.GroundRight), left is null ? "" : Mark(left.Top),
                     left is null ? "" : Mark(left.Embedment), right is null ? "" : Mark(right.Embedment), left?.InConcrete == true ? Say("yes") : "");
             }),
-        ]) { Drawing = "set-out" };
+        ])
+    { Drawing = "set-out" };
 
     public Table EndPosts(EndWall end) => new($"{end.Name}-end-posts", Say($"Posts of the {end.Name} end, from the left string"),
         [new(Say("Post"), 2.4), new(Say("Mark, middle of the post"), 2, TextAlign.End), new(Say("Cut length"), 2, TextAlign.End), new(Say("Top, left edge"), 2, TextAlign.End), new(Say("Top, right edge"), 2, TextAlign.End), new(Say("Bevel"), 1.4, TextAlign.End), new(Say("In ground"), 1.8, TextAlign.End)],
         [
             .. end.Posts.Select(post => TableRow.Of(post.MemberId, Mark(post.Centre), Mark(tunnel.Members.First(member => member.Id == post.MemberId).CutLength), Mark(post.TopLeft), Mark(post.TopRight), TapeText.Of(post.Tilt), Mark(post.Embedment))),
-        ]) { Drawing = $"{end.Name}-end" };
+        ])
+    { Drawing = $"{end.Name}-end" };
 
     public Table Doors() => new("doors", Say("Doors"),
         [new(Say("Door"), 2), new(Say("Kind"), 1.4), new(Say("Swings"), 1.6), new(Say("Middle"), 1.6, TextAlign.End), new(Say("Clear"), 2.6), new(Say("Rough, post to post"), 2, TextAlign.End), new(Say("Leaf"), 2.6), new(Say("Leaves"), 1.3, TextAlign.End)],
@@ -61,7 +63,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         ]);
 
     private TableRow DoorRow(DoorOpening door) => TableRow.Of(Say(door.Id), Say(door.Kind.ToString().ToLowerInvariant()), Say(Swing(door)), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
-        door.Leaves.IsEmpty ? Say("bought whole") : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length)) with { LeadsTo = door.Leaves.IsEmpty ? null : door.Id + "-leaf" };
+        door.Leaves.IsEmpty ? Say("bought whole") : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length)) with
+    { LeadsTo = door.Leaves.IsEmpty ? null : door.Id + "-leaf" };
 
     private static string Swing(DoorOpening door)
     {
@@ -76,11 +79,13 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     public Table Ordinates() => new("bow-heights", Say("Heights of the bow, for checking one with a tape"),
         [new(Say("From the left ground line"), 2, TextAlign.End), new(Say("Outside of the tube"), 2, TextAlign.End), new(Say("Underside"), 2, TextAlign.End)],
-        [.. BowOrdinates.Of(tunnel).Select(each => TableRow.Of(Mark(each.Across), Mark(each.Film), each.Underside > Length.Zero ? Mark(each.Underside) : ""))]) { Drawing = "bow" };
+        [.. BowOrdinates.Of(tunnel).Select(each => TableRow.Of(Mark(each.Across), Mark(each.Film), each.Underside > Length.Zero ? Mark(each.Underside) : ""))])
+    { Drawing = "bow" };
 
     public Table Purlins() => new("purlins", Say("Where purlins cross every bow, by a tape over its outside"),
         [new(Say("Purlin"), 3), new(Say("From the ridge"), 2, TextAlign.End), new(Say("From the ground line"), 2, TextAlign.End), new(Say("Middle, from the left ground line"), 2.4, TextAlign.End), new(Say("Middle, over the ground line"), 2.4, TextAlign.End)],
-        [.. PurlinCrossing.Of(tunnel).Select(crossing => TableRow.Of(crossing.MemberId, Mark(crossing.FromRidge), Mark(crossing.FromFoot), Mark(crossing.Across), Mark(crossing.Up)))]) { Drawing = "bow" };
+        [.. PurlinCrossing.Of(tunnel).Select(crossing => TableRow.Of(crossing.MemberId, Mark(crossing.FromRidge), Mark(crossing.FromFoot), Mark(crossing.Across), Mark(crossing.Up)))])
+    { Drawing = "bow" };
 
     /// <summary>The words that the marks of parts are made of, which stay English so that everyone means the same part by them.</summary>
     public Table MarkWords()
@@ -103,14 +108,16 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [
             .. tunnel.Holes.Select(hole => TableRow.Of(hole.PostId, Tape(hole.Diameter), Mark(hole.Depth), Mark(hole.PostDepth), Tape(hole.CollarRise), TapeText.Of(hole.Volume, planned.Units))),
             TableRow.Total(Say("All holes"), "", "", "", "", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), planned.Units)),
-        ]) { Drawing = "set-out" };
+        ])
+    { Drawing = "set-out" };
 
     public Table Film(CoverPlan cover) => new("film", Say("Film pieces"),
         [new(Say("Piece"), 2.6), new(Say("Along the roll"), 2, TextAlign.End), new(Say("Roll at least"), 2, TextAlign.End), new(Say("Layers"), 1, TextAlign.End), new(Say("Made of"), 5)],
         [
             .. cover.Pieces.Select(piece => TableRow.Of(Say(piece.Place), Tape(piece.AlongRoll), Tape(TapeText.RoundUpForOpening(piece.AcrossRoll, planned.Units)), Number(piece.Count),
                 string.Join(" + ", piece.AlongParts.Select(part => $"{Say(part.Name)} {Mark(part.Length)}")) + UpToStep(piece))),
-        ]) { Drawing = "film-cuts" };
+        ])
+    { Drawing = "film-cuts" };
 
     private string UpToStep(CoverPiece piece)
     {
@@ -123,7 +130,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [
             .. planned.Film!.Rolls.SelectMany((roll, index) => roll.Levels.Select(level => TableRow.Of(
                 string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {Tape(roll.Offer.Width)} × {Tape(roll.Offer.Length)}"), Tape(level.To), string.Join("; ", level.Pieces.Select(piece => Say(piece.Label)))))),
-        ]) { Drawing = "film-cuts" };
+        ])
+    { Drawing = "film-cuts" };
 
     public Table Fastening(CoverPlan cover) => new("fastening", Say("Where film is held"),
         [new(Say("Where"), 4), new(Say("By"), 1.4), new(Say("Length"), 1.6, TextAlign.End), new(Say("Wires"), 1, TextAlign.End), new(Say("On"), 1.2)],
@@ -131,7 +139,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     public Table Pull(PullPlan pull) => new("film-pull", words.Fill("How tight to pull the roof film, by its temperature; best near {0}", TapeText.Of(pull.Best, planned.Units)),
         [new(Say("Film at"), 1.4, TextAlign.End), new(Say("that is air in full sun at"), 1.6, TextAlign.End), new(Say("Pull"), 3), new(Say("Over the length"), 1.8, TextAlign.End), new(Say("Over a bow"), 1.6, TextAlign.End), new(Say("Then hangs at mid-bay"), 1.6, TextAlign.End), new(words.Fill("Gives under {0}, about", TapeText.Of(pull.GaugePush, planned.Units)), 1.8, TextAlign.End), new(Say("Hangs on the hottest day"), 1.8, TextAlign.End), new(Say("Pulls on the coldest day"), 2.6, TextAlign.End)],
-        [.. pull.Rows.Select(row => PullRow(row))]) { Drawing = "film-pull" };
+        [.. pull.Rows.Select(row => PullRow(row))])
+    { Drawing = "film-pull" };
 
     private TableRow PullRow(PullRow row)
     {
@@ -230,7 +239,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " " + Say("on hand") : ""),
                 string.Join(";  ", bar.Pieces.Select(piece => $"{Box}{piece.Number}: {Tape(piece.Length)} {LabelOf(piece)}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", " + Say("keep") : "")}")),
-        ]) { Drawing = sheet.IsSawn ? "cut-lists" : null };
+        ])
+    { Drawing = sheet.IsSawn ? "cut-lists" : null };
 
     // The English sheets carry the name of the member; a crew that reads another language is told where the piece goes.
     private string LabelOf(CutBarPiece piece) => words.Language == "en" || piece.Place.Length == 0 ? Say(piece.Label) : $"{Say(piece.Label)} ({Say(piece.Place)})";

@@ -97,7 +97,8 @@ public sealed class PacketBookTests
     {
         Drawing drawing = SampleSheets.EndWall(Paper.Letter);
         Table table = new("t", "Where it stands", [new Column("What", 1), new Column("Page", 1)],
-            [TableRow.Of("the drawing", PacketBook.PageCell) with { LeadsTo = "end" }, TableRow.Of("a chapter", PacketBook.PageCell) with { LeadsTo = "two" }, TableRow.Of("nowhere", PacketBook.PageCell) with { LeadsTo = "none" }]) { Drawing = "end" };
+            [TableRow.Of("the drawing", PacketBook.PageCell) with { LeadsTo = "end" }, TableRow.Of("a chapter", PacketBook.PageCell) with { LeadsTo = "two" }, TableRow.Of("nowhere", PacketBook.PageCell) with { LeadsTo = "none" }])
+        { Drawing = "end" };
         ImmutableArray<PdfSheet> pages = new PacketBook(Paper.Letter, "test") { Drawings = ImmutableDictionary<string, string>.Empty.Add("end", "1 of 1") }
             .Cover("Test", []).Chapter("One").Table(table).Figure(drawing, "end").Chapter("Two", "two").Pages();
         Assert.Equal([3, 4], pages[1].Links.Select(link => link.PageNumber));
