@@ -26,6 +26,12 @@ public sealed record Drawing
     /// <summary>Its number in its set, as in the title block; null for one that is in no set.</summary>
     public string? Sheet { get; init; }
 
+    /// <summary>Where each figure's own zero lies on the paper, in the order the figures were asked for; the scale is one for all.</summary>
+    public ImmutableArray<ModelView> Views { get; init; } = [];
+
+    /// <summary>What is measured, for writers that have dimensions of their own.</summary>
+    public ImmutableArray<Dimension> Dimensions { get; init; } = [];
+
     /// <summary>Names of the layers, in the order they are first drawn on.</summary>
     public ImmutableArray<string> Layers => [.. Marks.Select(mark => mark.Layer).Distinct()];
 

@@ -65,7 +65,8 @@ public sealed class DrawingBuilder
         List<Mark> drawn = [.. marks];
         // A sheet has one scale, so that its scale bar is true of everything on it.
         DrawingScale? scale = figures.Count == 0 ? null : figures.Select(figure => figure.LargestScale()).MaxBy(largest => largest.Denominator);
-        List<(ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes)> placed = [.. figures.Select(figure => figure.DrawInto(drawn, scale!))];
+        List<Dimension> dimensions = [];
+        List<(ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes)> placed = [.. figures.Select(figure => figure.DrawInto(drawn, dimensions, scale!))];
         if (block is not null)
             TitleStrip.Draw(drawn, Frame, block, title, scale);
 
@@ -80,7 +81,7 @@ public sealed class DrawingBuilder
 
         foreach (NoteRequest note in notes)
             taken.Reserve(note.Target);
-        FigureNotes placer = new(taken, drawn);
+        FigureNotes placer = new(taken, drawn, dimensions);
         foreach ((ModelView view, IReadOnlyList<Action<ModelView, FigureNotes>> asked) in placed)
         {
             foreach (Action<ModelView, FigureNotes> note in asked)
@@ -100,6 +101,8 @@ public sealed class DrawingBuilder
             Marks = [.. drawn.Where(mark => mark is not TextMark), .. drawn.Where(mark => mark is TextMark)],
             Scale = scale,
             Sheet = block?.Sheet,
+            Views = [.. placed.Select(each => each.View)],
+            Dimensions = [.. dimensions],
         };
     }
 }

@@ -132,12 +132,13 @@ public sealed class Figure
     }
 
     /// <summary>Draws at a scale: lines first, then rows, into the marks. The notes come later, when all else is known.</summary>
-    internal (ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes) DrawInto(List<Mark> marks, DrawingScale scale)
+    internal (ModelView View, IReadOnlyList<Action<ModelView, FigureNotes>> Notes) DrawInto(List<Mark> marks, List<Dimension> dimensions, DrawingScale scale)
     {
         (ModelView view, SheetBox box, RowPlacer placed, _) = LaidOut(scale);
         foreach (Action<ModelView, List<Mark>> stroke in strokes)
             stroke(view, marks);
         marks.AddRange(placed.Marks);
+        dimensions.AddRange(placed.Dimensions);
         if (Caption is { } caption)
             new Pen("captions", marks).Text(
                 new SheetPoint(box.Middle.XMm, WithRows(box, placed).BottomMm + 7), caption, TextAlign.Middle, 2.8, Fonts.LetterWeight.Bold);

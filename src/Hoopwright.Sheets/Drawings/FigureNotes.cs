@@ -10,8 +10,9 @@ internal sealed class FigureNotes
     private static readonly double EmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private readonly Taken taken;
     private readonly List<Mark> marks;
+    private readonly List<Dimension> dimensions;
 
-    internal FigureNotes(Taken taken, List<Mark> marks) => (this.taken, this.marks) = (taken, marks);
+    internal FigureNotes(Taken taken, List<Mark> marks, List<Dimension> dimensions) => (this.taken, this.marks, this.dimensions) = (taken, marks, dimensions);
 
     internal void Note(NoteRequest note) => new NotePlacer(taken, marks).Place(note);
 
@@ -33,12 +34,16 @@ internal sealed class FigureNotes
 
         SheetPoint start = from.Away(chosenOffset, across), end = to.Away(chosenOffset, across);
         double past = side * 1.5;
+        int before = marks.Count;
         Stroke(start, end);
         Stroke(from.Away(side * 1.2, across), start.Away(past, across));
         Stroke(to.Away(side * 1.2, across), end.Away(past, across));
         foreach (SheetPoint tip in (SheetPoint[])[start, end])
             Add(new LineMark(RowPlacer.Layer, SheetPath.Through(tip.Away(1.5, direction + (Math.PI / 4)), tip.Away(-1.5, direction + (Math.PI / 4))), LineRole.Outline));
         Add(chosen!);
+        for (int mark = before; mark < marks.Count; mark++)
+            marks[mark] = marks[mark] with { IsDimension = true };
+        dimensions.Add(new Dimension(DimensionKind.Aligned, from, to, end, chosen!, [.. marks.Skip(before)]));
     }
 
     internal void Along(SheetPoint from, SheetPoint to, string text)

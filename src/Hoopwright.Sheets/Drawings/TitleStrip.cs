@@ -80,8 +80,13 @@ internal static class TitleStrip
         double em = Typeface.EmForCapitalsMm(capitalMm);
         if (face.WidthMm(text, em) <= widthMm)
             return text;
-        int keep = text.Length;
+        // Blanks at the end are cut off, so they may stand past what fits.
+        int keep = face.Fitting(text, em, widthMm);
+        while (keep < text.Length && char.IsWhiteSpace(text[keep]))
+            keep++;
         while (keep > 0 && face.WidthMm(text[..keep].TrimEnd() + "…", em) > widthMm)
+            keep--;
+        if (keep > 0 && char.IsHighSurrogate(text[keep - 1]))
             keep--;
         return text[..keep].TrimEnd() + "…";
     }

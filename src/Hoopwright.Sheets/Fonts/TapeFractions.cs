@@ -29,6 +29,18 @@ public static partial class TapeFractions
         return set.ToString();
     });
 
+    /// <summary>The text as it is typed: 6¹¹⁄₁₆ becomes 6-11/16, for files whose readers may lack the small figures.</summary>
+    public static string Plain(string text)
+    {
+        StringBuilder plain = new(text.Length);
+        foreach (char character in text)
+        {
+            int raised = Raised.IndexOf(character, StringComparison.Ordinal), lowered = Lowered.IndexOf(character, StringComparison.Ordinal);
+            plain.Append(raised >= 0 ? (char)('0' + raised) : lowered >= 0 ? (char)('0' + lowered) : character switch { '\u200A' => '-', '\u2044' => '/', _ => character });
+        }
+        return plain.ToString();
+    }
+
     [GeneratedRegex(@"(?<![\d/.])(?:(?<whole>\d+)[- ])?(?<top>\d{1,2})/(?<bottom>2|4|8|16|32|64)(?![\d/])", RegexOptions.CultureInvariant)]
     private static partial Regex Fraction();
 }

@@ -39,6 +39,18 @@ public sealed class Typeface
         return sumEm * emMm;
     }
 
+    /// <summary>How many characters of a text, from its beginning, fit into a width; half of a character that takes two is never kept.</summary>
+    internal int Fitting(string text, double emMm, double widthMm)
+    {
+        double sumEm = 0;
+        for (int count = 0; count < text.Length; count++)
+        {
+            sumEm += widths.AdvanceEm(text[count]) ?? widths.MissingEm;
+            if (sumEm * emMm > widthMm) return count > 0 && char.IsHighSurrogate(text[count - 1]) ? count - 1 : count;
+        }
+        return text.Length;
+    }
+
     /// <summary>True when the face has every character of the text.</summary>
     public bool Has(string text) => text.All(character => widths.AdvanceEm(character) is not null);
 }

@@ -11,6 +11,7 @@ using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Running;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Dxf;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Ics;
 using Hoopwright.Sheets.Pages;
@@ -40,7 +41,7 @@ public static class PacketWriter
         ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
         ImmutableArray<(string Name, Drawing Drawing)> insideCharts = InsideChapter.Charts(weather?.Inside, Sheet(planned, paper, date));
         PacketTables? tables = null;
-        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [], upkeep = [];
+        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [], upkeep = [], plans = [];
         sideBySide(
             () => figures = Figures(planned, paper, date, sideBySide),
             () =>
@@ -54,8 +55,9 @@ public static class PacketWriter
             () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
             () => cards = [StepCards.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [StepCards.Write(planned, paper, date, crew)]],
             () => upkeep = [UpkeepSheets.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [UpkeepSheets.Write(planned, paper, date, crew)], .. planned.Upkeep is { } report ? (PacketFile[])[new PacketFile("upkeep.ics", [.. UpkeepIcs.Write(report, planned.Plan, CrewWords.Of(crew ?? CrewWords.English.Language), date)])] : []],
+            () => plans = [.. figures.Where(figure => figure.Drawing.Scale is not null).Select(figure => new PacketFile($"drawings/{figure.Name}.dxf", [.. DxfWriter.Write(figure.Drawing, planned.Units)]))],
             () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Concat(insideCharts).Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
-        return [.. pdf, .. crewPdf, .. cards, .. upkeep, .. drawings, .. sheets, .. texts];
+        return [.. pdf, .. crewPdf, .. cards, .. upkeep, .. drawings, .. plans, .. sheets, .. texts];
 
         void WeatherPages(PacketBook book)
         {

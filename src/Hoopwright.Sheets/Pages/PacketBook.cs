@@ -228,7 +228,7 @@ public sealed partial class PacketBook
         Typeface face = Typeface.Of(LetterWeight.Regular);
         double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
         if (face.WidthMm(text, emMm) <= widthMm) return text;
-        int keep = text.Length;
+        int keep = face.Fitting(text, emMm, widthMm);
         while (keep > 0 && face.WidthMm(text[..keep] + "…", emMm) > widthMm) keep--;
         return text[..keep].TrimEnd() + "…";
     }

@@ -31,8 +31,7 @@ internal static class TextSetter
                 line = word;
                 while (face.WidthMm(line, emMm) > widthMm && line.Length > 1)
                 {
-                    int keep = line.Length - 1;
-                    while (keep > 1 && face.WidthMm(line[..keep], emMm) > widthMm) keep--;
+                    int keep = Math.Clamp(face.Fitting(line, emMm, widthMm), char.IsHighSurrogate(line[0]) && line.Length > 2 ? 2 : 1, line.Length - 1);
                     lines.Add(line[..keep]);
                     line = line[keep..];
                 }
