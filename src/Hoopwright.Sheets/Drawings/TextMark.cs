@@ -9,6 +9,9 @@ namespace Hoopwright.Sheets.Drawings;
 /// <param name="Text">The words.</param>
 public sealed record TextMark(string Layer, SheetPoint Anchor, string Text) : Mark(Layer)
 {
+    /// <summary>The words as the lettering can show them.</summary>
+    public string Text { get; init; } = Typeface.Shown(Text);
+
     /// <summary>The least height of capitals on a drawing, mm.</summary>
     public const double LeastCapitalMm = 2.5;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Pages;
 
 namespace Hoopwright.Sheets.Drawings;
 
@@ -9,6 +10,7 @@ internal static class TitleStrip
 {
     internal const double HeightMm = 19;
     private const string Layer = "title";
+    private static readonly double SmallEmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private const double BarCellMm = 74, NorthCellMm = 18, SheetCellMm = 42;
 
     internal static void Draw(List<Mark> marks, SheetBox frame, TitleBlock block, string title, DrawingScale? scale)
@@ -28,10 +30,10 @@ internal static class TitleStrip
             NorthArrow(pen, north, new SheetPoint((barEnd + northEnd) / 2, strip.Middle.YMm));
 
         double middleMm = sheetStart - northEnd - 6;
-        pen.Text(new(northEnd + 3, strip.TopMm + 7.6), Shortened(title, middleMm, 3.4, LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
-        pen.Text(new(northEnd + 3, strip.TopMm + 14.6), Shortened(block.Project, middleMm, 2.5, LetterWeight.Regular));
-        pen.Text(new(sheetStart + 3, strip.TopMm + 7.6), Shortened(block.Words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, 3, LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
-        pen.Text(new(sheetStart + 3, strip.TopMm + 14.6), Shortened(block.Date, SheetCellMm - 6, 2.5, LetterWeight.Regular));
+        pen.Text(new(northEnd + 3, strip.TopMm + 7.6), TextSetter.Shortened(title, middleMm, Typeface.EmForCapitalsMm(3.4), LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
+        pen.Text(new(northEnd + 3, strip.TopMm + 14.6), TextSetter.Shortened(block.Project, middleMm, SmallEmMm, LetterWeight.Regular));
+        pen.Text(new(sheetStart + 3, strip.TopMm + 7.6), TextSetter.Shortened(block.Words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, Typeface.EmForCapitalsMm(3), LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
+        pen.Text(new(sheetStart + 3, strip.TopMm + 14.6), TextSetter.Shortened(block.Date, SheetCellMm - 6, SmallEmMm, LetterWeight.Regular));
     }
 
     private static void ScaleBar(Pen pen, DrawingScale scale, TitleBlock block, SheetBox cell)
@@ -72,22 +74,5 @@ internal static class TitleStrip
         pen.Fill(SheetPath.Around(tip, left, notch), Ink.Black).Path(SheetPath.Around(tip, left, notch, right), LineRole.Dimension);
         SheetPoint letter = tail.Away(-1.9, up);
         pen.Text(letter.Moved(0, 1.25), "N", TextAlign.Middle, weight: LetterWeight.Bold);
-    }
-
-    private static string Shortened(string text, double widthMm, double capitalMm, LetterWeight weight)
-    {
-        Typeface face = Typeface.Of(weight);
-        double em = Typeface.EmForCapitalsMm(capitalMm);
-        if (face.WidthMm(text, em) <= widthMm)
-            return text;
-        // Blanks at the end are cut off, so they may stand past what fits.
-        int keep = face.Fitting(text, em, widthMm);
-        while (keep < text.Length && char.IsWhiteSpace(text[keep]))
-            keep++;
-        while (keep > 0 && face.WidthMm(text[..keep].TrimEnd() + "…", em) > widthMm)
-            keep--;
-        if (keep > 0 && char.IsHighSurrogate(text[keep - 1]))
-            keep--;
-        return text[..keep].TrimEnd() + "…";
     }
 }

@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Text;
+
 namespace Hoopwright.Sheets.Fonts;
 
 /// <summary>
@@ -19,6 +22,9 @@ public sealed class Typeface
 
     /// <summary>How far the lowest letter hangs below the baseline, in ems.</summary>
     public const double FallEm = 0.20;
+
+    /// <summary>What stands for a character that the faces lack.</summary>
+    public const char Replacement = '☐';
 
     /// <summary>The face of that weight.</summary>
     public static Typeface Of(LetterWeight weight) => weight switch
@@ -49,6 +55,26 @@ public sealed class Typeface
             if (sumEm * emMm > widthMm) return count > 0 && char.IsHighSurrogate(text[count - 1]) ? count - 1 : count;
         }
         return text.Length;
+    }
+
+    /// <summary>
+    /// The text as the lettering can show it: what is not seen (controls, marks of direction, joiners) is left out, ends of lines and odd blanks
+    /// become blanks, and each character that a reader takes for one and that the faces lack becomes <see cref="Replacement"/>. Marks over
+    /// letters that stand alone are left out.
+    /// </summary>
+    public static string Shown(string text)
+    {
+        if (RegularFace.Has(text)) return text;
+        StringBuilder shown = new();
+        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        while (elements.MoveNext())
+        {
+            string element = elements.GetTextElement();
+            string seen = string.Concat(element.Where(character => CharUnicodeInfo.GetUnicodeCategory(character) is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark)));
+            if (RegularFace.Has(seen)) shown.Append(seen.Length > 0 || !char.IsWhiteSpace(element[0]) ? seen : " ");
+            else shown.Append(char.IsWhiteSpace(element[0]) ? ' ' : Replacement);
+        }
+        return shown.ToString();
     }
 
     /// <summary>True when the face has every character of the text.</summary>

@@ -17,7 +17,7 @@ internal static class FasteningChapter
     {
         FasteningPlan plan = planned.Fastening ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
         var make = new PacketTableMaker(planned, tunnel, words);
-        book.Chapter(words.Say("Putting the film on"));
+        book.Chapter(words.Say("Putting the film on"), "covering");
         foreach (Table table in tables.Covering) book.Table(table);
         if (plan.WithFewer is { } fewer) book.Paragraph(make.Phrased(fewer));
         int number = 0;

@@ -13,6 +13,7 @@ using Hoopwright.Running;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Dxf;
 using Hoopwright.Sheets.Figures;
+using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Ics;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
@@ -76,9 +77,23 @@ public static class PacketWriter
         return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, paper, date, InTurn.Run), paper, date);
     }
 
+    private const int LongestName = 200;
+
     internal static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
 
-    internal static string Name(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
+    /// <summary>The name as sheets carry it: one line, not longer than names are.</summary>
+    internal static string Name(PlannedTunnel planned)
+    {
+        string name = OneLine(planned.Plan.Name ?? "");
+        return name.Length == 0 ? "Tunnel" : name;
+    }
+
+    /// <summary>What a person typed, as a line of a table can carry it.</summary>
+    internal static string OneLine(string typed)
+    {
+        string line = Typeface.Shown(typed).Trim();
+        return line.Length <= LongestName ? line : line[..LongestName].TrimEnd() + "…";
+    }
 
     private static PdfDetails Details(PlannedTunnel planned, DateOnly date) =>
         new(Name(planned), "Plan of a film-covered growing tunnel", new DateTimeOffset(date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
@@ -110,10 +125,11 @@ public static class PacketWriter
             "Made " + Written(date),
             .. planned.Plan.Note is { } note ? (ImmutableArray<string>)[note] : [],
         ]);
-        Summary(book, planned, tunnel, orders);
+        DesignSummary.Set(book, planned, tunnel, orders);
+        ReviewChapter.Set(book, planned, tunnel);
         SiteBookChapter.Set(book, planned, tables.SiteBook);
-        book.Chapter("Steps").Paragraph(StepsNote).Table(tables.BuildSteps).Table(tables.Tools);
-        book.Chapter("Set-out and frame").Caution(PacketCautions.Digging);
+        book.Chapter("Steps", "steps").Paragraph(StepsNote).Table(tables.BuildSteps).Table(tables.Tools);
+        book.Chapter("Set-out and frame", "set-out-chapter").Caution(PacketCautions.Digging);
         book.Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
@@ -122,13 +138,13 @@ public static class PacketWriter
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
         Drawn(FigureChapter.Ends);
-        book.Chapter("Cover").Caution(PacketCautions.Film).Mind(planned, CrewWords.English, CutCheckKind.Film);
+        book.Chapter("Cover", "cover").Caution(PacketCautions.Film).Mind(planned, CrewWords.English, CutCheckKind.Film);
         book.Table(tables.Film).Table(tables.FilmMarks).Paragraph(Cuts.Film.FilmCutPlan.FoldNote).Paragraph(Cuts.Film.FilmCutPlan.FaceNote).Table(tables.Fastening).Table(tables.Pull).Paragraph(PullNote(planned.Cover!.Pull, planned.Units));
         Drawn(FigureChapter.Cover);
         FasteningChapter.Set(book, planned, tunnel, tables, CrewWords.English);
         Drawn(FigureChapter.Covering);
         afterCovering?.Invoke(book);
-        book.Chapter("Orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
+        book.Chapter("Orders", "orders").Paragraph($"{orders.PriceNote} Currency: {orders.Currency}. {(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $"The sum is without {orders.Unpriced} lines that have no price.") : "")}".Trim());
         book.Table(tables.Stages);
         foreach (Table order in tables.Orders) book.Table(order);
         book.Chapter("Cut lists").Caution(PacketCautions.Saw).Mind(planned, CrewWords.English, CutCheckKind.Boards, CutCheckKind.Channel, CutCheckKind.Posts);
@@ -137,7 +153,8 @@ public static class PacketWriter
         book.Chapter("Takeoff").Paragraph("What joints of long runs take (sleeves, plates and their screws) follows from where they fall; it is in the orders, not here.").Table(tables.Takeoff);
         if (planned.Strength is { } strength && tables.Strength is { } stands) StrengthChapter.Set(book, strength, stands);
         Drawn(FigureChapter.Strength);
-        book.Chapter("Rules and sources").Table(tables.Rules).Table(tables.Sources);
+        book.Chapter("Rules and values").Table(tables.Rules);
+        book.Chapter("Sources").Table(tables.Sources);
         return book.Pages();
 
         void Drawn(FigureChapter chapter)
@@ -157,27 +174,4 @@ public static class PacketWriter
         $"Snug is smooth without force, laid flat by hand. Measure the film, not the air, where it lies in the sun; film between {TapeText.Of(pull.Coldest, units)} and {TapeText.Of(pull.Hottest, units)} is what the year was taken to bring. "
         + $"{(pull.HasRoom ? "" : "No pull keeps both limits over so wide a year: the pull given lies midway. ")}"
         + $"{pull.Hands} people pull, one to a rope. Film gives way to a steady pull within weeks: the cold pull lies between both values, and after the first warm weeks it hangs in the heat as if it had been laid just snug. Stiffness and yield of film are from memory or ranges; the maker of your film knows better.";
-
-    private static void Summary(PacketBook book, PlannedTunnel planned, Tunnel tunnel, OrderList orders)
-    {
-        UnitSystem units = planned.Units;
-        book.Chapter("Summary");
-        book.Table(new Table("summary", "In short", [new("What", 3), new("How much", 5)],
-        [
-            TableRow.Of("Bows", string.Create(CultureInfo.InvariantCulture, $"{tunnel.Stations.Length}, {TapeText.Of(tunnel.Stations[1].Along, units)} apart, {tunnel.BowTube.Size}")),
-            TableRow.Of("Film line over a bow", TapeText.Of(tunnel.Bow.FilmLine.Length, units)),
-            TableRow.Of("Peak", TapeText.Of(tunnel.Bow.PeakHeight, units)),
-            TableRow.Of("Diagonal of the strings", TapeText.Of(TapeText.RoundToMark(tunnel.SetOut.Diagonal, units), units)),
-            TableRow.Of("Concrete", TapeText.Of(Volume.FromCubicMetres(tunnel.Holes.Sum(hole => hole.Volume.CubicMetres)), units)),
-            TableRow.Of("Film rolls", string.Join(", ", planned.Film!.Rolls.Select(roll => $"{TapeText.Of(roll.Offer.Width, units)} × {TapeText.Of(roll.Offer.Length, units)}"))),
-            .. Haul.Of(planned) is { } haul ? (ImmutableArray<TableRow>)[TableRow.Of("To carry",
-                $"about {TapeText.OfLoad(haul.All, units)}: steel tube {TapeText.OfLoad(haul.Steel, units)}, lumber about {TapeText.OfLoad(haul.Lumber, units)}, dry concrete {TapeText.OfLoad(haul.DryConcrete, units)}, film {TapeText.OfLoad(haul.Film, units)}")] : [],
-            TableRow.Of("Materials", $"{orders.Total} {orders.Currency}{(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $", without {orders.Unpriced} lines that have no price") : "")}"),
-        ]));
-        StrengthChapter.Summarise(book, planned.Strength);
-        book.Paragraph("Common practice and values from memory are marked as such in 'Rules and sources'.");
-        ImmutableArray<Diagnostic> warnings = [.. planned.Diagnostics.Where(each => each.Severity == Severity.Warning)];
-        if (!warnings.IsEmpty) book.Heading("Look at these again").Points(warnings.Select(each => $"{each.Message} {(each.Seen is { } seen ? $"Seen: {seen}. " : "")}{(each.Accepted is { } would ? $"Would do: {would}. " : "")}({each.Path})"));
-        book.Heading("Assumptions to confirm").Points(planned.Assumptions.Select(each => $"{each.Message} Taken: {each.Accepted}. ({each.Path})"));
-    }
 }

@@ -13,7 +13,7 @@ internal static class StrengthChapter
     /// <summary>Sets the chapter.</summary>
     public static void Set(PacketBook book, StrengthReport report, StrengthTables tables)
     {
-        book.Chapter("Strength").Paragraph(report.Says).Caution(Beside, StrengthCaution.Text);
+        book.Chapter("Strength", "strength").Paragraph(report.Says).Caution(Beside, StrengthCaution.Text);
         if (report.NotChecked is not null)
             book.Paragraph("There is no limit, no utilisation and no drawing of forces here, for this reason alone.");
         if (report.Combinations is [{ Utilisation: null }, ..])

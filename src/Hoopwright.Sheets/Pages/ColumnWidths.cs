@@ -14,6 +14,9 @@ internal static class ColumnWidths
 {
     private const double StepMm = 1.5;
 
+    // A word that would take more of the width is no word of any language and is broken.
+    private const double LongestWordShare = 0.4;
+
     /// <summary>A width for each column; together the whole width.</summary>
     /// <param name="table">The table, its headings among the cells.</param>
     /// <param name="wholeMm">The width to deal out.</param>
@@ -25,7 +28,7 @@ internal static class ColumnWidths
             [.. table.Columns.Select((column, at) => table.Rows.Select(row => new Cell(row.Cells[at], row.IsTotal, emMm)).Prepend(new Cell(column.Name, true, emMm)).ToImmutableArray())];
         double hairMm = padsMm + 0.01;
         double[] unbroken = [.. columns.Select(cells => cells.Max(cell => cell.UnbrokenMm) + hairMm)];
-        double[] least = [.. columns.Select(cells => cells.Max(cell => cell.LongestWordMm) + hairMm)];
+        double[] least = [.. columns.Select(cells => Math.Min(cells.Max(cell => cell.LongestWordMm), LongestWordShare * wholeMm) + hairMm)];
         double spareMm = wholeMm - unbroken.Sum();
         if (spareMm >= 0) return Shared(unbroken, spareMm, table);
         double toDealMm = wholeMm - least.Sum();

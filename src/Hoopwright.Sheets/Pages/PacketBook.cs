@@ -14,6 +14,7 @@ namespace Hoopwright.Sheets.Pages;
 public sealed partial class PacketBook
 {
     private const double SmallEmMm = 3.5, SmallLeadMm = 4.6, TitleEmMm = 10;
+    private const int CoverLines = 4;
     private const string Layer = "page";
 
     private readonly Paper paper;
@@ -67,10 +68,11 @@ public sealed partial class PacketBook
         NewPage();
         topMm = 46;
         Open(PdfRole.Heading1);
-        foreach (string line in TextSetter.Lines(title, TextWidthMm, TitleEmMm, LetterWeight.Bold)) Line(line, TitleEmMm, 13, LetterWeight.Bold);
+        foreach (string line in TextSetter.Lines(title, TextWidthMm, TitleEmMm, LetterWeight.Bold, CoverLines)) Line(line, TitleEmMm, 13, LetterWeight.Bold);
         Close();
         topMm += 3;
-        foreach (string line in lines) Paragraph(line);
+        // The cover holds the contents too, so none of its texts may fill it.
+        foreach (string line in lines) Paragraph(string.Join('\n', TextSetter.Lines(line, TextWidthMm, BodyEmMm, LetterWeight.Regular, CoverLines)));
         topMm += 6;
         Open(PdfRole.Heading2);
         Line(words.Say("Contents"), HeadEmMm, 9, LetterWeight.Bold);
@@ -223,15 +225,7 @@ public sealed partial class PacketBook
     [GeneratedRegex("^(?<name>.+), (?<first>[0-9]+) (?:of|de) (?<all>[0-9]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Row();
 
-    private static string Shortened(string text, double widthMm)
-    {
-        Typeface face = Typeface.Of(LetterWeight.Regular);
-        double emMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
-        if (face.WidthMm(text, emMm) <= widthMm) return text;
-        int keep = face.Fitting(text, emMm, widthMm);
-        while (keep > 0 && face.WidthMm(text[..keep] + "…", emMm) > widthMm) keep--;
-        return text[..keep].TrimEnd() + "…";
-    }
+    private static string Shortened(string text, double widthMm) => TextSetter.Shortened(text, widthMm, Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm), LetterWeight.Regular);
 
     private static Mark Moved(Mark mark, double rightMm, double downMm) => mark switch
     {

@@ -11,12 +11,35 @@ internal static class TextSetter
     public static IEnumerable<string> Words(string line) =>
         line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(Table.Joiner, ' '));
 
-    /// <summary>Lines of at most that width. A word too long for a line is broken, so nothing runs over.</summary>
+    /// <summary>The text, or as much of its start as the width holds, with an ellipsis.</summary>
+    public static string Shortened(string text, double widthMm, double emMm, LetterWeight weight)
+    {
+        var face = Typeface.Of(weight);
+        text = Typeface.Shown(text);
+        if (face.WidthMm(text, emMm) <= widthMm) return text;
+        int keep = 0, tooMany = text.Length;
+        while (tooMany - keep > 1)
+        {
+            int half = (keep + tooMany) / 2;
+            if (face.WidthMm(text[..half].TrimEnd() + "…", emMm) <= widthMm) keep = half;
+            else tooMany = half;
+        }
+        return text[..keep].TrimEnd() + "…";
+    }
+
+    /// <summary>At most so many lines of that width; the last ends with an ellipsis where there would be more.</summary>
+    public static ImmutableArray<string> Lines(string text, double widthMm, double emMm, LetterWeight weight, int most)
+    {
+        ImmutableArray<string> all = Lines(text, widthMm, emMm, weight);
+        return all.Length <= most ? all : [.. all[..(most - 1)], Shortened(all[most - 1] + " " + all[most], widthMm, emMm, weight)];
+    }
+
+    /// <summary>Lines of at most that width. A word too long for a line is broken, so nothing runs over. What the lettering lacks is replaced.</summary>
     public static ImmutableArray<string> Lines(string text, double widthMm, double emMm, LetterWeight weight)
     {
         Typeface face = Typeface.Of(weight);
         var lines = ImmutableArray.CreateBuilder<string>();
-        foreach (string paragraph in TapeFractions.Set(text.ReplaceLineEndings("\n")).Split('\n'))
+        foreach (string paragraph in TapeFractions.Set(string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Select(Typeface.Shown))).Split('\n'))
         {
             string line = "";
             foreach (string word in Words(paragraph))
