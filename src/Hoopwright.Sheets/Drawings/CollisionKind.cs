@@ -12,6 +12,15 @@ public enum CollisionKind
     /// <summary>A visible or cut edge runs through a text.</summary>
     TextOnOutline,
 
+    /// <summary>A thin line runs through a text that does not clear the paper behind it.</summary>
+    TextOnLine,
+
+    /// <summary>The arrowheads of two leaders share paper.</summary>
+    ArrowOnArrow,
+
+    /// <summary>The arrowhead of a leader lies on a text.</summary>
+    ArrowOnText,
+
     /// <summary>A drawn line leaves the paper.</summary>
     LineOffPaper,
 }

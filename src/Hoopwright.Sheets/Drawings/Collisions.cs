@@ -5,21 +5,24 @@ namespace Hoopwright.Sheets.Drawings;
 /// <summary>Finds what cannot be read in a finished drawing. A drawing with a collision is a fault of ours.</summary>
 public static class Collisions
 {
-    private const double TouchMm = 0.02;
+    // Letters do not fill the box of their line to its edge.
+    private const double TouchMm = 0.02, BesideMm = 0.4;
 
-    /// <summary>Every pair of texts that overlap, text on an edge, and mark that leaves the paper, in the order drawn.</summary>
+    /// <summary>Every pair of texts that overlap, text on a line, arrowhead on another or on a text, and mark that leaves the paper, in the order drawn.</summary>
     public static ImmutableArray<Collision> In(Drawing drawing)
     {
         ImmutableArray<Collision>.Builder found = ImmutableArray.CreateBuilder<Collision>();
         TextMark[] texts = [.. drawing.Marks.OfType<TextMark>().Where(text => text.Text.Length > 0)];
         TurnedBox[] boxes = [.. texts.Select(text => text.Box.Grown(-TouchMm))];
         SheetBox[] bounds = [.. boxes.Select(box => box.Bounds)];
-        Segments edges = new();
+        Segments edges = new(), thin = new();
         foreach (LineMark line in drawing.Marks.OfType<LineMark>())
         {
             ImmutableArray<SheetPoint> points = line.Path.Flattened();
             if (line.Role is LineRole.Cut or LineRole.Outline)
                 edges.Add(line.Layer, points);
+            else if (line.Role is LineRole.Dimension or LineRole.Hidden or LineRole.Centre)
+                thin.Add(line.Layer, points);
             if (!drawing.Paper.Inset(-TouchMm).Holds(SheetBox.AroundAll(points)))
                 found.Add(new Collision(CollisionKind.LineOffPaper, "", line.Layer, points[0]));
         }
@@ -36,8 +39,50 @@ public static class Collisions
 
             if (edges.Cutting(boxes[one]) is { } layer)
                 found.Add(new Collision(CollisionKind.TextOnOutline, texts[one].Text, layer, boxes[one].Middle));
+            else if (!texts[one].Clears && thin.Cutting(boxes[one].Grown(-BesideMm)) is { } line)
+                found.Add(new Collision(CollisionKind.TextOnLine, texts[one].Text, line, boxes[one].Middle));
+        }
+
+        SheetPoint[][] arrows = [.. drawing.Marks.OfType<FillMark>().Where(fill => fill is { Layer: NotePlacer.Layer, Path.Pieces.Length: 2 }).Select(fill => (SheetPoint[])[fill.Path.Start, .. fill.Path.Pieces.Select(piece => piece.End)])];
+        for (int one = 0; one < arrows.Length; one++)
+        {
+            for (int other = one + 1; other < arrows.Length; other++)
+            {
+                if (Meet(arrows[one], arrows[other])) found.Add(new Collision(CollisionKind.ArrowOnArrow, "", NotePlacer.Layer, arrows[one][0]));
+            }
+            for (int text = 0; text < texts.Length; text++)
+            {
+                if (Meet(arrows[one], boxes[text].Grown(-BesideMm).Corners())) found.Add(new Collision(CollisionKind.ArrowOnText, texts[text].Text, NotePlacer.Layer, arrows[one][0]));
+            }
         }
 
         return found.ToImmutable();
+    }
+
+    /// <summary>True when two convex outlines share paper, by separating axes.</summary>
+    private static bool Meet(SheetPoint[] one, SheetPoint[] other) => !IsApart(one, other) && !IsApart(other, one);
+
+    private static bool IsApart(SheetPoint[] one, SheetPoint[] other)
+    {
+        for (int side = 0; side < one.Length; side++)
+        {
+            (SheetPoint from, SheetPoint to) = (one[side], one[(side + 1) % one.Length]);
+            double nx = to.YMm - from.YMm, ny = from.XMm - to.XMm;
+            (double low1, double high1) = Shadow(one, nx, ny);
+            (double low2, double high2) = Shadow(other, nx, ny);
+            if (high1 <= low2 + 1e-9 || high2 <= low1 + 1e-9) return true;
+        }
+        return false;
+    }
+
+    private static (double Low, double High) Shadow(SheetPoint[] outline, double nx, double ny)
+    {
+        double low = double.MaxValue, high = double.MinValue;
+        foreach (SheetPoint point in outline)
+        {
+            double at = (point.XMm * nx) + (point.YMm * ny);
+            (low, high) = (Math.Min(low, at), Math.Max(high, at));
+        }
+        return (low, high);
     }
 }

@@ -46,7 +46,10 @@ internal static class TitleStrip
             UnitSystem.UsCustomary => Step([1 / 12.0, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200], Length.FromFeet, "ft"),
             UnitSystem.Metric => Step([0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50], Length.FromMetres, "m"),
         };
-        double stepMm = scale.PaperMm(step), left = cell.LeftMm + 5, top = cell.TopMm + 8.2, per = units == UnitSystem.UsCustomary ? step.Feet : step.Metres;
+        // Parts of a foot are told in inches, which a tape has.
+        bool isInches = units == UnitSystem.UsCustomary && step.Feet < 0.2;
+        if (isInches) name = "in";
+        double stepMm = scale.PaperMm(step), left = cell.LeftMm + 5, top = cell.TopMm + 8.2, per = isInches ? step.Inches : units == UnitSystem.UsCustomary ? step.Feet : step.Metres;
         pen.Text(new(left, cell.BottomMm - 2.6), block.Words.Fill("Scale {0}", block.Words.Say(scale.Name)));
         for (int part = 0; part < Parts; part++)
         {

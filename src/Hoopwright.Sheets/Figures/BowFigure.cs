@@ -52,6 +52,10 @@ internal static class BowFigure
             figure.Chain(Side.Right, [At(span, ground - right.Embedment), At(span, ground), At(span, ground + right.Projection)], sheet.Tape);
         }
         Bends(tunnel, sheet, remarks, figure);
+        // Where the sheets of details cut the bow open.
+        if (tunnel.GroundPosts.FirstOrDefault(post => post.Bow == 1 && post.Left) is { } cut)
+            remarks.Edge(figure, At(cut.Centre.X, cut.Centre.Z - tunnel.Stations[0].Base - (cut.Embedment / 2)), "details A and C", Angle.FromDegrees(-20), Angle.FromDegrees(20));
+        if (tunnel.Left.HipHeight > Length.Zero) remarks.Edge(figure, At(tunnel.Bow.FilmLine.AcrossAt(tunnel.Left.HipHeight).Left, tunnel.Left.HipHeight), "detail D", Angle.FromDegrees(-15), Angle.FromDegrees(15));
         string pieces = tunnel.BowPieces == 1 ? "in one piece" : $"in {tunnel.BowPieces} pieces of {sheet.Tape(tunnel.Bow.CentreLine.Length / tunnel.BowPieces)}";
         string[] lines = [$"film line {sheet.Tape(tunnel.Bow.FilmLine.Length)}", $"tube {sheet.Tape(tunnel.Bow.CentreLine.Length)}, {pieces}", tunnel.BowTube.Size];
         for (int line = 0; line < lines.Length; line++)

@@ -92,7 +92,7 @@ internal static class RoofPullFigure
     {
         SheetPoint middle = view.At(At(stand.Along, at)).Moved(0, -away * (PersonMm + 0.4));
         pen.Fill(SheetPath.Circle(middle, PersonMm), Ink.Paper).Circle(middle, PersonMm, LineRole.Outline);
-        pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), stand.Id, TextAlign.Middle, weight: LetterWeight.Bold);
+        pen.Text(middle.Moved(0, TextMark.LeastCapitalMm / 2), stand.Id, TextAlign.Middle, weight: LetterWeight.Bold, clears: true);
     });
 
     /// <summary>Arrows along both sides from the middle bow out, and at both ends from the ridge down, each with its number.</summary>

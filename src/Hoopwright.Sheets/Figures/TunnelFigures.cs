@@ -50,6 +50,13 @@ public static class TunnelFigures
                 wanted.Add((door.Id + "-leaf", FigureChapter.Ends, (on, number) => LeafFigure.Draw(tunnel, on, number, end, door, door.Leaves[0])));
         }
         int ofLayout = wanted.Count;
+        if (!onlyLayout && planned.Cover is { } detailed)
+        {
+            var panels = new DetailPanels(planned, tunnel);
+            if (!tunnel.GroundPosts.IsEmpty) wanted.Add(("ground-details", FigureChapter.Ends, (on, number) => GroundDetailFigure.Draw(panels, tunnel, on, number)));
+            wanted.Add(("side-details", FigureChapter.Ends, (on, number) => SideDetailFigure.Draw(panels, tunnel, detailed, on, number)));
+            wanted.Add(("film-details", FigureChapter.Cover, (on, number) => FilmDetailFigure.Draw(panels, planned, tunnel, detailed, on, number)));
+        }
         if (!onlyLayout && planned.Film is { } film)
         {
             ImmutableArray<Func<string, Drawing>> rolls = FilmFigure.Sheets(film, sheet);

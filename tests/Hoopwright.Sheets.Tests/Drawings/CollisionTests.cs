@@ -25,10 +25,28 @@ public sealed class CollisionTests
     public void A_text_off_the_paper_is_found() => Assert.Equal([CollisionKind.TextOffPaper], Kinds(pen => pen.Text(new(95, 20), "too far")));
 
     [Fact]
-    public void A_text_on_an_edge_is_found_and_one_on_a_thin_line_is_not()
+    public void A_text_on_an_edge_is_found_and_one_on_a_thin_line_where_the_line_does_not_stop_short_of_it()
     {
         Assert.Equal([CollisionKind.TextOnOutline], Kinds(pen => pen.Line(new(10, 19), new(60, 19)).Text(new(20, 20), "post")));
-        Assert.Equal([], Kinds(pen => pen.Line(new(10, 19), new(60, 19), LineRole.Dimension).Text(new(20, 20), "post")));
+        Assert.Equal([CollisionKind.TextOnLine], Kinds(pen => pen.Line(new(10, 19), new(60, 19), LineRole.Dimension).Text(new(20, 20), "post")));
+        Assert.Equal([], Kinds(pen => pen.Line(new(10, 19), new(60, 19), LineRole.Dimension).Text(new(20, 20), "post", clears: true)));
+        Assert.Equal([], Kinds(pen => pen.Line(new(10, 19), new(60, 19), LineRole.Texture).Text(new(20, 20), "post")));
+    }
+
+    [Fact]
+    public void Arrowheads_on_each_other_and_on_a_text_are_found()
+    {
+        SheetPath arrow = NotePlacer.Arrowhead(new(20, 20), new(40, 20)), beside = NotePlacer.Arrowhead(new(20, 22), new(40, 22)), across = NotePlacer.Arrowhead(new(21, 20), new(21, 40));
+        Assert.Equal([], Arrows(pen => pen.Fill(arrow, Ink.Black).Fill(beside, Ink.Black)));
+        Assert.Equal([CollisionKind.ArrowOnArrow], Arrows(pen => pen.Fill(arrow, Ink.Black).Fill(across, Ink.Black)));
+        Assert.Equal([CollisionKind.ArrowOnText], Arrows(pen => pen.Fill(arrow, Ink.Black).Text(new(18, 21), "post")));
+
+        static CollisionKind[] Arrows(Action<Pen> draw)
+        {
+            DrawingBuilder sheet = new("Trial", "", 100, 100);
+            draw(sheet.On(NotePlacer.Layer));
+            return [.. Collisions.In(sheet.Build()).Select(collision => collision.Kind)];
+        }
     }
 
     [Fact]
