@@ -23,6 +23,9 @@ internal static class PacketVerb
         var zip = new Option<bool>("--zip") { Description = "One zip file, packet.zip, in that folder." };
         var paper = new Option<string>("--paper") { Description = "letter or a4; by the plan's units when left out." };
         paper.AcceptOnlyFromAmong("letter", "a4");
+        var drawnOn = new Option<string?>("--drawings") { Description = "The paper of the drawings, where it is larger than that of the pages: tabloid or a3." };
+        drawnOn.AcceptOnlyFromAmong("tabloid", "a3");
+        var revision = new Option<string?>("--revision") { Description = "Which revision it is, as the title strips are to print it, such as B." };
         var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf, and step cards, cards-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
         crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();
@@ -34,10 +37,11 @@ internal static class PacketVerb
             Examples:
               hoopwright packet my-tunnel.json --out packet
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
+              hoopwright packet my-tunnel.json --out packet --drawings tabloid --revision B
               hoopwright packet my-tunnel.json --out packet --crew es
               hoopwright packet my-tunnel.json --out packet --weather forecast.json --clock -04:00
               hoopwright packet my-tunnel.json --out packet --weather my-station.epw
-            """) { input.File, folder, zip, paper, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
+            """) { input.File, folder, zip, paper, drawnOn, revision, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
             terminal.Progress("Working out the plan …");
@@ -61,7 +65,8 @@ internal static class PacketVerb
                 days = new CoverWeather(report, read.Record!, inside?.Report);
             }
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew), days);
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew), days,
+                parsed.GetValue(drawnOn) switch { "tabloid" => Paper.Tabloid, "a3" => Paper.A3, _ => null }, parsed.GetValue(revision));
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
             int left = 0;

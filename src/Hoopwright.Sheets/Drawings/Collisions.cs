@@ -43,46 +43,19 @@ public static class Collisions
                 found.Add(new Collision(CollisionKind.TextOnLine, texts[one].Text, line, boxes[one].Middle));
         }
 
-        SheetPoint[][] arrows = [.. drawing.Marks.OfType<FillMark>().Where(fill => fill is { Layer: NotePlacer.Layer, Path.Pieces.Length: 2 }).Select(fill => (SheetPoint[])[fill.Path.Start, .. fill.Path.Pieces.Select(piece => piece.End)])];
+        SheetPoint[][] arrows = [.. drawing.Marks.OfType<FillMark>().Where(fill => fill is { Layer: NotePlacer.Layer, Path.Pieces.Length: 2 }).Select(fill => ConvexOutline.BodyOf(fill.Path))];
         for (int one = 0; one < arrows.Length; one++)
         {
             for (int other = one + 1; other < arrows.Length; other++)
             {
-                if (Meet(arrows[one], arrows[other])) found.Add(new Collision(CollisionKind.ArrowOnArrow, "", NotePlacer.Layer, arrows[one][0]));
+                if (ConvexOutline.Meet(arrows[one], arrows[other])) found.Add(new Collision(CollisionKind.ArrowOnArrow, "", NotePlacer.Layer, arrows[one][0]));
             }
             for (int text = 0; text < texts.Length; text++)
             {
-                if (Meet(arrows[one], boxes[text].Grown(-BesideMm).Corners())) found.Add(new Collision(CollisionKind.ArrowOnText, texts[text].Text, NotePlacer.Layer, arrows[one][0]));
+                if (ConvexOutline.Meet(arrows[one], boxes[text].Grown(-BesideMm).Corners())) found.Add(new Collision(CollisionKind.ArrowOnText, texts[text].Text, NotePlacer.Layer, arrows[one][0]));
             }
         }
 
         return found.ToImmutable();
-    }
-
-    /// <summary>True when two convex outlines share paper, by separating axes.</summary>
-    private static bool Meet(SheetPoint[] one, SheetPoint[] other) => !IsApart(one, other) && !IsApart(other, one);
-
-    private static bool IsApart(SheetPoint[] one, SheetPoint[] other)
-    {
-        for (int side = 0; side < one.Length; side++)
-        {
-            (SheetPoint from, SheetPoint to) = (one[side], one[(side + 1) % one.Length]);
-            double nx = to.YMm - from.YMm, ny = from.XMm - to.XMm;
-            (double low1, double high1) = Shadow(one, nx, ny);
-            (double low2, double high2) = Shadow(other, nx, ny);
-            if (high1 <= low2 + 1e-9 || high2 <= low1 + 1e-9) return true;
-        }
-        return false;
-    }
-
-    private static (double Low, double High) Shadow(SheetPoint[] outline, double nx, double ny)
-    {
-        double low = double.MaxValue, high = double.MinValue;
-        foreach (SheetPoint point in outline)
-        {
-            double at = (point.XMm * nx) + (point.YMm * ny);
-            (low, high) = (Math.Min(low, at), Math.Max(high, at));
-        }
-        return (low, high);
     }
 }

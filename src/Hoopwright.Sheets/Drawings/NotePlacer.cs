@@ -40,7 +40,11 @@ internal sealed class NotePlacer
         Add(new LineMark(Layer, SheetPath.Through(note.Target, bend, end), LineRole.Dimension));
         taken.AddLeader([note.Target, bend, end]);
         if (note.Kind == NoteKind.Arrow)
-            Add(new FillMark(Layer, Arrowhead(note.Target, bend), Ink.Black));
+        {
+            SheetPath head = Arrowhead(note.Target, bend);
+            Add(new FillMark(Layer, head, Ink.Black));
+            taken.AddArrow(head);
+        }
         else
             Add(new FillMark(Layer, SheetPath.Circle(note.Target, 0.55), Ink.Black));
         SheetBox paper = BoxAt(end, right, widthMm, heightMm);
@@ -62,6 +66,7 @@ internal sealed class NotePlacer
                 // What is quickly told goes first, and a place that is worse already is left there.
                 double most = best is null ? double.MaxValue : best.Value.Cost - 1e-9, cost = distance + whim;
                 if (taken.RunsThroughText(note.Target, elbow) || taken.RunsThroughText(elbow, shelf)) cost += ThroughTextCost;
+                if (note.Kind == NoteKind.Arrow && taken.IsArrowTaken(Arrowhead(note.Target, elbow))) cost += ThroughTextCost;
                 if (cost < most && !taken.IsFreeOfEdges(box)) cost += OnEdgeCost;
                 if (cost < most && !taken.IsFreeOfThinLines(box)) cost += OnThinLineCost;
                 if (cost < most) cost += taken.Disturbance(note.Target.Away(0.6, direction), elbow) + taken.Disturbance(elbow, shelf);

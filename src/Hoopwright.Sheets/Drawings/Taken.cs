@@ -8,6 +8,7 @@ internal sealed class Taken
     private readonly Segments edges = new(), thin = new(), leaders = new();
     private readonly List<SheetBox> textures = [];
     private readonly List<SheetPoint> targets = [];
+    private readonly List<SheetPoint[]> arrows = [];
 
     internal Taken(SheetBox room) => Room = room;
 
@@ -38,6 +39,16 @@ internal sealed class Taken
 
     /// <summary>The point's own note is being placed.</summary>
     internal void Release(SheetPoint target) => targets.Remove(target);
+
+    internal void AddArrow(SheetPath head) => arrows.Add(ConvexOutline.BodyOf(head));
+
+    /// <summary>True when an arrowhead would lie on another or on a text.</summary>
+    internal bool IsArrowTaken(SheetPath head)
+    {
+        SheetPoint[] corners = ConvexOutline.BodyOf(head);
+        SheetBox bounds = SheetBox.AroundAll(corners);
+        return arrows.Exists(arrow => ConvexOutline.Meet(arrow, corners)) || texts.Exists(text => text.Bounds.Meets(bounds) && ConvexOutline.Meet(text.Box.Corners(), corners));
+    }
 
     internal void AddLeader(IReadOnlyList<SheetPoint> points) => leaders.Add("", points);
 

@@ -2,13 +2,14 @@ using System.Globalization;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Pages;
+using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Drawings;
 
 /// <summary>Draws the frame and the title strip: scale bar, north arrow, names, sheet and date.</summary>
 internal static class TitleStrip
 {
-    internal const double HeightMm = 19;
+    internal const double HeightMm = 20;
     private const string Layer = "title";
     private static readonly double SmallEmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private const double BarCellMm = 74, NorthCellMm = 18, SheetCellMm = 42;
@@ -22,18 +23,44 @@ internal static class TitleStrip
         foreach (double x in ((double[])[barEnd, northEnd, sheetStart]).Distinct())
             pen.Line(new(x, strip.TopMm), new(x, strip.BottomMm), LineRole.Dimension);
 
+        pen.Text(new(strip.LeftMm + 5, strip.BottomMm - 2.4), block.Words.Say("Do not scale off a screen"));
         if (scale is not null)
             ScaleBar(pen, scale, block, new SheetBox(strip.LeftMm, strip.TopMm, barEnd, strip.BottomMm));
         else
-            pen.Text(new(strip.LeftMm + 4, strip.Middle.YMm + 1.2), block.Words.Say("Not to scale"));
+            pen.Text(new(strip.LeftMm + 5, strip.TopMm + 8), block.Words.Say("Not to scale"));
         if (block.North is { } north)
             NorthArrow(pen, north, new SheetPoint((barEnd + northEnd) / 2, strip.Middle.YMm));
 
         double middleMm = sheetStart - northEnd - 6;
-        pen.Text(new(northEnd + 3, strip.TopMm + 7.6), TextSetter.Shortened(title, middleMm, Typeface.EmForCapitalsMm(3.4), LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
-        pen.Text(new(northEnd + 3, strip.TopMm + 14.6), TextSetter.Shortened(block.Project, middleMm, SmallEmMm, LetterWeight.Regular));
-        pen.Text(new(sheetStart + 3, strip.TopMm + 7.6), TextSetter.Shortened(block.Words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, Typeface.EmForCapitalsMm(3), LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
-        pen.Text(new(sheetStart + 3, strip.TopMm + 14.6), TextSetter.Shortened(block.Date, SheetCellMm - 6, SmallEmMm, LetterWeight.Regular));
+        pen.Text(new(northEnd + 3, strip.TopMm + 6.4), TextSetter.Shortened(title, middleMm, Typeface.EmForCapitalsMm(3.4), LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
+        pen.Text(new(northEnd + 3, strip.TopMm + 11.8), TextSetter.Shortened(block.Project, middleMm, SmallEmMm, LetterWeight.Regular));
+        PrintCheck(pen, block, new SheetPoint(northEnd + 3, strip.BottomMm - 2.4), middleMm);
+        CrewWords words = block.Words;
+        string units = words.Say(block.Units switch { UnitSystem.UsCustomary => "ft and in", UnitSystem.Metric => "mm" });
+        pen.Text(new(sheetStart + 3, strip.TopMm + 6.4), TextSetter.Shortened(words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, Typeface.EmForCapitalsMm(3), LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
+        string[] lines = [block.Revision is { Length: > 0 } revision ? $"{block.Date}, {words.Fill("rev. {0}", revision)}" : block.Date, block.Paper is { } paper ? $"{words.Say(paper)}, {units}" : units];
+        for (int line = 0; line < lines.Length; line++)
+            pen.Text(new(sheetStart + 3, strip.TopMm + 11.8 + (line * 5.4)), TextSetter.Shortened(lines[line], SheetCellMm - 6, SmallEmMm, LetterWeight.Regular));
+    }
+
+    /// <summary>A line of a length that any tape has, to see whether the sheet was printed at its size.</summary>
+    private static void PrintCheck(Pen pen, TitleBlock block, SheetPoint from, double roomMm)
+    {
+        (double lengthMm, string says) = (block.Units, roomMm) switch
+        {
+            (UnitSystem.UsCustomary, >= 118) => (101.6, "4 in"),
+            (UnitSystem.UsCustomary, _) => (50.8, "2 in"),
+            (UnitSystem.Metric, >= 118) => (100, "100 mm"),
+            (UnitSystem.Metric, _) => (50, "50 mm"),
+        };
+        // Upright sheets have no room for it.
+        if (lengthMm + 16 > roomMm) return;
+        SheetPoint to = from.Moved(lengthMm, 0);
+        pen.Line(from, to, LineRole.Dimension);
+        foreach (SheetPoint end in (ReadOnlySpan<SheetPoint>)[from, to]) pen.Line(end.Moved(0, -2), end.Moved(0, 1.2), LineRole.Dimension);
+        pen.Text(to.Moved(2, 0.9), says);
+        string note = block.Words.Fill("must measure {0}", says);
+        pen.Text(from.Moved(2, -1), TextSetter.Shortened(note, lengthMm - 4, SmallEmMm, LetterWeight.Regular));
     }
 
     private static void ScaleBar(Pen pen, DrawingScale scale, TitleBlock block, SheetBox cell)
@@ -49,8 +76,8 @@ internal static class TitleStrip
         // Parts of a foot are told in inches, which a tape has.
         bool isInches = units == UnitSystem.UsCustomary && step.Feet < 0.2;
         if (isInches) name = "in";
-        double stepMm = scale.PaperMm(step), left = cell.LeftMm + 5, top = cell.TopMm + 8.2, per = isInches ? step.Inches : units == UnitSystem.UsCustomary ? step.Feet : step.Metres;
-        pen.Text(new(left, cell.BottomMm - 2.6), block.Words.Fill("Scale {0}", block.Words.Say(scale.Name)));
+        double stepMm = scale.PaperMm(step), left = cell.LeftMm + 5, top = cell.TopMm + 6.6, per = isInches ? step.Inches : units == UnitSystem.UsCustomary ? step.Feet : step.Metres;
+        pen.Text(new(left, cell.TopMm + 12.4), block.Words.Fill("Scale {0}", block.Words.Say(scale.Name)));
         for (int part = 0; part < Parts; part++)
         {
             SheetBox piece = new(left + (part * stepMm), top, left + ((part + 1) * stepMm), top + 1.6);

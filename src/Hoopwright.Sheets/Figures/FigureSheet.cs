@@ -13,6 +13,12 @@ namespace Hoopwright.Sheets.Figures;
 /// <param name="Units">Whose scales and tape.</param>
 public sealed record FigureSheet(double WidthMm, double HeightMm, string Project, string Date, UnitSystem Units)
 {
+    /// <summary>The paper that the sheets are at their scale on, by name; null where it is not said.</summary>
+    public string? Paper { get; init; }
+
+    /// <summary>Which revision of the drawings this is; null for none.</summary>
+    public string? Revision { get; init; }
+
     /// <summary>True when remarks stand in a column of their own.</summary>
     internal bool InColumn { get; init; }
 
@@ -28,7 +34,7 @@ public sealed record FigureSheet(double WidthMm, double HeightMm, string Project
 
     /// <summary>A new sheet of the set.</summary>
     internal DrawingBuilder Start(string title, string description, string number, Angle? north = null) =>
-        new(title, description, WidthMm, HeightMm, new TitleBlock(Project, number, Date, Units, north) { Words = Words });
+        new(title, description, WidthMm, HeightMm, new TitleBlock(Project, number, Date, Units, north) { Words = Words, Paper = Paper, Revision = Revision });
 
     /// <summary>A length as the tape shows it.</summary>
     internal string Tape(Length length) => TapeText.Of(length, Units);

@@ -112,9 +112,8 @@ internal static class GroundDetailFigure
         figure.On("braces").Fill(ModelPath.Around(band), Ink.Paper).Line(band[0], band[1]).Line(band[2], band[3]).Line(band[3], band[0]);
         figure.On("centre").Line(At(Length.Zero, foot), end, LineRole.Centre);
         figure.Caption = "B  Foot of the brace, seen from the side";
-        figure.SurfaceCallout(At(end.Across * 0.7, foot + ((end.Up - foot) * 0.7)), $"corner brace {brace.Section.Size},\n{sheet.Tape(TapeText.RoundToMark(brace.CutLength, sheet.Units))} from middle to middle", Angle.FromDegrees(sign < 0 ? 110 : 70));
+        figure.SurfaceCallout(At(end.Across * 0.7, foot + ((end.Up - foot) * 0.7)), $"corner brace {brace.Section.Size},\n{sheet.Tape(TapeText.RoundToMark(brace.CutLength, sheet.Units))} from middle to middle,\n{TapeText.Of(Angle.FromRadians(sign < 0 ? Math.PI - slope : slope))} off level", Angle.FromDegrees(sign < 0 ? 110 : 70));
         figure.Callout(At(leg * sign * -1, topShown - Length.FromInches(2)), $"bow {station.Number}", Angle.FromDegrees(sign < 0 ? 0 : 180));
         figure.Overall(sign < 0 ? Side.Right : Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, foot), sheet.Tape);
-        figure.AngleAt(At(Length.Zero, foot), Angle.FromRadians(sign < 0 ? slope : 0), Angle.FromRadians(sign < 0 ? Math.PI - slope : slope), TapeText.Of(Angle.FromRadians(sign < 0 ? Math.PI - slope : slope)));
     }
 }

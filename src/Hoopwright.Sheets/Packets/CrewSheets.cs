@@ -44,7 +44,7 @@ public static class CrewSheets
         PacketTables tables = new(planned, tunnel, words);
         string name = PacketWriter.Name(planned);
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words };
+        FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words, Paper = paper.Name };
         ImmutableArray<(FigureChapter Chapter, string Shows, Drawing Drawing)> drawings =
             [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal))).Select(offer => (offer.Chapter, TunnelFigure.ShownBy(offer.Name), offer.Draw()))];
         PacketBook book = new PacketBook(paper, name, words) { Drawings = PacketWriter.NumbersOf(drawings.Select(each => (each.Shows, each.Drawing.Sheet))) }.Cover(name,

@@ -33,18 +33,21 @@ public static class PacketWriter
     /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
     /// <param name="crew">The language of crew sheets to go with it, one of <see cref="CrewWords.Languages"/>; null for none.</param>
     /// <param name="weather">When the film can be pulled and what a year inside is like, by a weather file; null for none.</param>
-    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null, CoverWeather? weather = null)
+    /// <param name="drawnOn">The paper of the drawings, such as tabloid or A3; that of the pages when null.</param>
+    /// <param name="revision">Which revision it is, as the title strips print it; null for none.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null, CoverWeather? weather = null, Paper? drawnOn = null, string? revision = null)
     {
         Tunnel tunnel = Built(planned);
         sideBySide ??= InTurn.Run;
         ImmutableArray<TunnelFigure> figures = [];
-        ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, Sheet(planned, paper, date));
+        FigureSheet sheet = Sheet(planned, drawnOn ?? paper, date) with { Revision = revision };
+        ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, sheet);
         ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
-        ImmutableArray<(string Name, Drawing Drawing)> insideCharts = InsideChapter.Charts(weather?.Inside, Sheet(planned, paper, date));
+        ImmutableArray<(string Name, Drawing Drawing)> insideCharts = InsideChapter.Charts(weather?.Inside, sheet);
         PacketTables? tables = null;
         PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [], upkeep = [], plans = [];
         sideBySide(
-            () => figures = Figures(planned, paper, date, sideBySide),
+            () => figures = TunnelFigures.Of(planned, sheet, sideBySide),
             () =>
             {
                 tables = new PacketTables(planned, tunnel);
@@ -52,7 +55,7 @@ public static class PacketWriter
             },
             () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
         sideBySide(
-            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, WeatherPages), Details(planned, date))])],
+            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, drawnOn, WeatherPages), Details(planned, date))])],
             () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
             () => cards = [StepCards.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [StepCards.Write(planned, paper, date, crew)]],
             () => upkeep = [UpkeepSheets.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [UpkeepSheets.Write(planned, paper, date, crew)], .. planned.Upkeep is { } report ? (PacketFile[])[new PacketFile("upkeep.ics", [.. UpkeepIcs.Write(report, planned.Plan, CrewWords.Of(crew ?? CrewWords.English.Language), date)])] : []],
@@ -71,10 +74,11 @@ public static class PacketWriter
     /// <param name="planned">A plan that was worked out; it must have a tunnel.</param>
     /// <param name="paper">Letter or A4.</param>
     /// <param name="date">The day on the sheets.</param>
-    public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date)
+    /// <param name="drawnOn">The paper of the drawings; that of the pages when null.</param>
+    public static ImmutableArray<PdfSheet> Pages(PlannedTunnel planned, Paper paper, DateOnly date, Paper? drawnOn = null)
     {
         Tunnel tunnel = Built(planned);
-        return Book(planned, tunnel, new PacketTables(planned, tunnel), Figures(planned, paper, date, InTurn.Run), paper, date);
+        return Book(planned, tunnel, new PacketTables(planned, tunnel), TunnelFigures.Of(planned, Sheet(planned, drawnOn ?? paper, date)), paper, date, drawnOn);
     }
 
     private const int LongestName = 200;
@@ -100,24 +104,19 @@ public static class PacketWriter
 
     internal static string Written(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ImmutableArray<TunnelFigure> Figures(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide sideBySide)
-    {
-        return TunnelFigures.Of(planned, Sheet(planned, paper, date), sideBySide);
-    }
-
     private static FigureSheet Sheet(PlannedTunnel planned, Paper paper, DateOnly date)
     {
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
-        return new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units);
+        return new FigureSheet(widthMm, heightMm, Name(planned), Written(date), planned.Units) { Paper = paper.Name };
     }
 
     private static ImmutableArray<byte> Text(string text) => [.. Encoding.UTF8.GetBytes(text)];
 
-    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, DateOnly date, Action<PacketBook>? afterCovering = null)
+    private static ImmutableArray<PdfSheet> Book(PlannedTunnel planned, Tunnel tunnel, PacketTables tables, ImmutableArray<TunnelFigure> figures, Paper paper, DateOnly date, Paper? drawnOn, Action<PacketBook>? afterCovering = null)
     {
         string name = Name(planned);
         OrderList orders = planned.Orders ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
-        var book = new PacketBook(paper, name) { Drawings = NumbersOf(figures.Select(figure => (figure.Shows, figure.Drawing.Sheet))) };
+        var book = new PacketBook(paper, name) { DrawingPaper = drawnOn, Drawings = NumbersOf(figures.Select(figure => (figure.Shows, figure.Drawing.Sheet))) };
         book.Cover(name,
         [
             .. planned.Plan.Site.Place is { } place ? (ImmutableArray<string>)[place] : [],

@@ -43,6 +43,9 @@ public sealed partial class PacketBook
     /// <summary>Drawings that the document will have, each by its name with its number as in the title block: rows of tables lead to them.</summary>
     internal ImmutableDictionary<string, string> Drawings { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>The paper of its drawings; that of the pages when null.</summary>
+    internal Paper? DrawingPaper { get; init; }
+
     private double MarginMm => paper.MarginMm;
 
     private double FloorMm => paper.LongMm - (paper.IsCard ? 13 : MarginMm + 8);
@@ -209,7 +212,8 @@ public sealed partial class PacketBook
     public PacketBook Figure(Drawing drawing, string? name = null)
     {
         bool landscape = drawing.WidthMm > drawing.HeightMm;
-        (double wide, double high) = landscape ? (paper.LongMm, paper.ShortMm) : (paper.ShortMm, paper.LongMm);
+        Paper on = DrawingPaper ?? paper;
+        (double wide, double high) = landscape ? (on.LongMm, on.ShortMm) : (on.ShortMm, on.LongMm);
         sheets.Add(new Sheet(wide, high) { Bookmark = drawing.Title, Description = drawing.Description, IsInChapter = isInChapter, Label = drawing.Sheet is { } number ? words.Fill("Sheet {0}", number) : null });
         if (name is not null) places.TryAdd(name, sheets.Count);
         // Of drawings in a row the contents name the first.

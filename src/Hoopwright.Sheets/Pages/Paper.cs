@@ -18,6 +18,12 @@ public sealed record Paper(string Name, double ShortMm, double LongMm)
     /// <summary>A4 (ISO 216).</summary>
     public static Paper A4 { get; } = new("A4", 210, 297);
 
+    /// <summary>Tabloid, 11 by 17 in (ANSI/ASME Y14.1, size B), for drawings.</summary>
+    public static Paper Tabloid { get; } = new("Tabloid", 279.4, 431.8);
+
+    /// <summary>A3 (ISO 216), for drawings.</summary>
+    public static Paper A3 { get; } = new("A3", 297, 420);
+
     /// <summary>Half of Letter, 5-1/2 by 8-1/2 in, for cards.</summary>
     public static Paper HalfLetter { get; } = new("half Letter", 139.7, 215.9);
 
@@ -25,7 +31,7 @@ public sealed record Paper(string Name, double ShortMm, double LongMm)
     public static Paper A5 { get; } = new("A5", 148, 210);
 
     /// <summary>The paper of cards: half of this one.</summary>
-    public Paper Half => this == A4 ? A5 : HalfLetter;
+    public Paper Half => this == A4 || this == A3 ? A5 : HalfLetter;
 
     // Narrower paper than any printer's full sheet is a card.
     internal bool IsCard => ShortMm < 160;

@@ -36,7 +36,7 @@ public sealed class CollisionTests
     [Fact]
     public void Arrowheads_on_each_other_and_on_a_text_are_found()
     {
-        SheetPath arrow = NotePlacer.Arrowhead(new(20, 20), new(40, 20)), beside = NotePlacer.Arrowhead(new(20, 22), new(40, 22)), across = NotePlacer.Arrowhead(new(21, 20), new(21, 40));
+        SheetPath arrow = NotePlacer.Arrowhead(new(20, 20), new(40, 20)), beside = NotePlacer.Arrowhead(new(20, 22), new(40, 22)), across = NotePlacer.Arrowhead(new(21.4, 19), new(21.4, 40));
         Assert.Equal([], Arrows(pen => pen.Fill(arrow, Ink.Black).Fill(beside, Ink.Black)));
         Assert.Equal([CollisionKind.ArrowOnArrow], Arrows(pen => pen.Fill(arrow, Ink.Black).Fill(across, Ink.Black)));
         Assert.Equal([CollisionKind.ArrowOnText], Arrows(pen => pen.Fill(arrow, Ink.Black).Text(new(18, 21), "post")));
