@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
-using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Quantities;

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text;
 using Hoopwright.BeforeCuts;
 using Hoopwright.Cover.Pull;
-using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;

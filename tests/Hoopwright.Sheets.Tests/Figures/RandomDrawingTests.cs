@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
-using CsCheck;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
