@@ -96,7 +96,7 @@ internal static class PacketVerb
     private static int ClearEarlier(string to, ImmutableArray<PacketFile> files)
     {
         if (!File.Exists(Path.Combine(to, "results.json")) || !File.Exists(Path.Combine(to, "packet.pdf"))) return 0;
-        return Cleared("drawings", ".svg") + Cleared("tables", ".csv");
+        return Cleared("drawings", ".svg") + Cleared("drawings", ".dxf") + Cleared("tables", ".csv");
 
         int Cleared(string folder, string ending) => Files.Clear(Path.Combine(to, folder), ending,
             files.Where(file => file.Name.StartsWith(folder + "/", StringComparison.Ordinal)).Select(file => file.Name[(folder.Length + 1)..]).ToHashSet(StringComparer.Ordinal));
