@@ -47,7 +47,7 @@ internal sealed class PacketTables
         Stages = PacketTableMaker.Stages(orders);
         Cuts = [.. cuts.Sheets.SelectMany(sheet => sheet.IsSawn ? (Table[])[make.Cuts(sheet), make.Stops(sheet)] : [make.Cuts(sheet)])];
         (Rules, Sources) = (make.Rules(), make.Sources());
-        SiteBook = new SiteBookTables(planned.Checks ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned)), planned.AsBuilt, planned.Units);
+        SiteBook = new SiteBookTables(planned);
         Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
     }
 

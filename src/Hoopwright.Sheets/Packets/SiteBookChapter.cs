@@ -25,6 +25,7 @@ internal static class SiteBookChapter
         ImmutableArray<string> right = [.. built.Deviations.Where(each => each.PutRight is not null).Select(each => $"{Capital(each.Measurement.Of.What)}: {each.PutRight} {each.OrElse}")];
         if (!right.IsEmpty) book.Heading("Out of tolerance, and how to put it right").Points(right);
         if (tables.Changed is { Rows.IsEmpty: false } changed) book.Table(changed);
+        if (tables.Worth is { } worth) book.Table(worth);
         if (tables.Corners is { } corners && tables.Residuals is { } residuals) book.Table(corners).Table(residuals);
         if (built.OverBowWithin is { } over)
         {

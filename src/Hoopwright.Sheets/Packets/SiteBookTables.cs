@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Hoopwright.AsBuilt;
 using Hoopwright.BeforeCuts;
+using Hoopwright.Comparisons;
+using Hoopwright.Packets;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Tables;
@@ -13,12 +15,12 @@ internal sealed class SiteBookTables
     private readonly UnitSystem units;
 
     /// <summary>Makes them all.</summary>
-    /// <param name="checks">The checks.</param>
-    /// <param name="built">What was measured; null for nothing.</param>
-    /// <param name="units">Units of what people read.</param>
-    public SiteBookTables(CutChecks checks, AsBuiltTunnel? built, UnitSystem units)
+    /// <param name="planned">The tunnel, worked out to its end.</param>
+    public SiteBookTables(PlannedTunnel planned)
     {
-        this.units = units;
+        CutChecks checks = planned.Checks ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
+        AsBuiltTunnel? built = planned.AsBuilt;
+        units = planned.Units;
         Checks = new Table("before-you-cut", "Go, measure first, or stop", [new("What", 1.2), new("Verdict", 1.5), new("Why", 6)],
             [.. checks.All.Select(check => TableRow.Of(NameOf(check.Kind), NameOf(check.Verdict), check.Says))]);
         Needs = new Table("to-measure", "To measure, and what it is needed for", [new("Name in the site book", 3), new("What", 4), new("Planned", 1.6, TextAlign.End), new("Measured", 1.8, TextAlign.End), new("Needed for", 2)],
@@ -38,6 +40,12 @@ internal sealed class SiteBookTables
             .. checks.All.SelectMany(check => check.Changed.Select(piece => TableRow.Of(
                 NameOf(check.Kind), $"{piece.Place} ({piece.Id})", Tape(piece.Planned), Tape(piece.Now), piece.ShortBy > Length.Zero ? Tape(piece.ShortBy) : ""))),
         ]);
+        if (planned.ByPlan is { } byPlan)
+        {
+            var comparison = Comparison.Of(byPlan with { Strength = planned.StrengthByPlan }, planned);
+            Worth = new Table("as-built-worth", "What that changes in money and strength", [new("What", 4), new("By the plan", 3, TextAlign.End), new("Now", 3, TextAlign.End), new("Change", 1.6, TextAlign.End)],
+                [.. ComparisonTexts.Bought(comparison).Concat(ComparisonTexts.Costs(comparison).Skip(comparison.Stages.Length)).Concat(Stands(comparison)).Select(row => TableRow.Of(row.What, row.Before, row.After, row.Change))]);
+        }
         if (built.Squaring is not { } squaring) return;
         Corners = new Table("as-built-corners", "Corners of the strings, from four sides and two diagonals", [new("Corner", 2), new("Across", 2, TextAlign.End), new("Along", 2, TextAlign.End), new("Move to the right", 2, TextAlign.End), new("Move to the back", 2, TextAlign.End)],
             [.. squaring.Corners.Select(corner => TableRow.Of(corner.Name, Tape(corner.X), Tape(corner.Y), Tape(corner.MoveRight), Tape(corner.MoveBack)))]);
@@ -57,6 +65,9 @@ internal sealed class SiteBookTables
     /// <summary>Pieces that changed; null while nothing was measured.</summary>
     public Table? Changed { get; }
 
+    /// <summary>Order lines, cost and strength that changed; null while nothing was measured.</summary>
+    public Table? Worth { get; }
+
     /// <summary>Where the corners stand; null until they can be known.</summary>
     public Table? Corners { get; }
 
@@ -64,7 +75,7 @@ internal sealed class SiteBookTables
     public Table? Residuals { get; }
 
     /// <summary>All of them that have rows.</summary>
-    public ImmutableArray<Table> All => [.. new[] { Checks, Needs, Measured, Changed, Corners, Residuals }.OfType<Table>().Where(table => !table.Rows.IsEmpty)];
+    public ImmutableArray<Table> All => [.. new[] { Checks, Needs, Measured, Changed, Worth, Corners, Residuals }.OfType<Table>().Where(table => !table.Rows.IsEmpty)];
 
     private static string NameOf(CutCheckKind kind) => kind switch
     {
@@ -81,6 +92,14 @@ internal sealed class SiteBookTables
         CutVerdict.MeasureFirst => "Measure first",
         CutVerdict.Stop => "STOP",
     };
+
+    private static IEnumerable<ComparedText> Stands(Comparison comparison)
+    {
+        if (comparison is not { FactsBefore.Strength: { } before, FactsAfter.Strength: { } after }) return [];
+        HashSet<string> turned = [.. after.Parts.Where(part => before.Parts.Any(each => each.Words == part.Words && each.Verdict != part.Verdict)).Select(part => part.Words)];
+        HashSet<string> parts = [.. after.Parts.Concat(before.Parts).Select(part => part.Words)];
+        return ComparisonTexts.Strength(comparison).Where(row => row.Differs && (turned.Contains(row.What) || (!parts.Contains(row.What) && !row.What.Contains("gives way", StringComparison.Ordinal))));
+    }
 
     private string Tape(Length length) => TapeText.Of(length, units);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Hoopwright.AsBuilt;
 using Hoopwright.BeforeCuts;
+using Hoopwright.Comparisons;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -18,6 +19,7 @@ public static partial class EngineWork
     /// <returns>
     /// JSON: checks [id, kind, verdict (go, measureFirst, stop), says, decided, missing [name, what], changed [place, planned, now, shortBy]];
     /// things [name, kind, what, how, planned, plannedM, tolerance, toleranceM, wanted, measured, off, out, doubt, spread, putRight, orElse, readings [id, text, by, standing]];
+    /// worth (orders that are bought otherwise and the order in all, none while nothing was measured) [what, before, after, change];
     /// square (null while it is not known) [isSquare, corners [name, says], differ]; empty when the plan has errors.
     /// </returns>
     public static string SiteBook(string document, string language)
@@ -32,6 +34,13 @@ public static partial class EngineWork
         {
             List(json, "checks", checks.All, check => WriteCheck(json, check));
             List(json, "things", all, thing => WriteThing(json, thing, measured.GetValueOrDefault(thing.Name)));
+            List(json, "worth", Worth(planned), row =>
+            {
+                json.WriteString("what", words.Say(row.What));
+                json.WriteString("before", row.Before);
+                json.WriteString("after", row.After);
+                json.WriteString("change", row.Change);
+            });
             json.WritePropertyName("square");
             if (planned.AsBuilt?.Squaring is { } square) WriteSquare(json, square);
             else json.WriteNullValue();
@@ -101,6 +110,13 @@ public static partial class EngineWork
                 json.WriteString("back", Signed(corner.MoveBack));
             });
             json.WriteEndObject();
+        }
+
+        static IEnumerable<ComparedText> Worth(PlannedTunnel planned)
+        {
+            if (planned.ByPlan is not { } byPlan) return [];
+            var comparison = Comparison.Of(byPlan, planned);
+            return ComparisonTexts.Bought(comparison).Concat(ComparisonTexts.Costs(comparison).Skip(comparison.Stages.Length));
         }
 
         // What the tape does not show is neither more nor less.

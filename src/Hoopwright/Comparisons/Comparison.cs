@@ -40,74 +40,35 @@ public sealed record Comparison
     /// <summary>Compares two plans that were worked out.</summary>
     /// <param name="before">The first.</param>
     /// <param name="after">The second.</param>
-    public static Comparison Of(PlannedTunnel before, PlannedTunnel after) => new()
+    public static Comparison Of(PlannedTunnel before, PlannedTunnel after)
     {
-        Before = before,
-        After = after,
-        Fields = FieldsOf(before, after),
-        FactsBefore = TunnelFacts.Of(before),
-        FactsAfter = TunnelFacts.Of(after),
-        Stages = StagesOf(before.Orders, after.Orders),
-        Orders = OrdersOf(before.Orders, after.Orders),
-        Diagnostics = DiagnosticsOf(before, after),
-    };
+        OrderComparison orders = OrderComparison.Of(before.Orders, after.Orders);
+        return new()
+        {
+            Before = before,
+            After = after,
+            Fields = FieldsOf(before, after),
+            FactsBefore = TunnelFacts.Of(before),
+            FactsAfter = TunnelFacts.Of(after),
+            Stages = orders.Stages,
+            Orders = orders.Lines,
+            Diagnostics = DiagnosticsOf(before, after),
+        };
+    }
 
     private static ImmutableArray<ComparedField> FieldsOf(PlannedTunnel before, PlannedTunnel after)
     {
         List<KeyValuePair<string, string>> first = PlanLeaves.Of(before.Plan), second = PlanLeaves.Of(after.Plan);
         Dictionary<string, string> was = new(first), now = new(second);
         Dictionary<string, RuleUsed> tookBefore = Taken(before), tookAfter = Taken(after);
-        IEnumerable<string> written = Joined<string>([.. first.Select(leaf => leaf.Key)], [.. second.Select(leaf => leaf.Key)]).Where(path => was.GetValueOrDefault(path) != now.GetValueOrDefault(path));
-        IEnumerable<string> silent = Joined<string>([.. before.Rules.Select(rule => rule.Path)], [.. after.Rules.Select(rule => rule.Path)])
+        IEnumerable<string> written = OrderComparison.Joined<string>([.. first.Select(leaf => leaf.Key)], [.. second.Select(leaf => leaf.Key)]).Where(path => was.GetValueOrDefault(path) != now.GetValueOrDefault(path));
+        IEnumerable<string> silent = OrderComparison.Joined<string>([.. before.Rules.Select(rule => rule.Path)], [.. after.Rules.Select(rule => rule.Path)])
             .Where(path => !was.ContainsKey(path) && !now.ContainsKey(path) && tookBefore.GetValueOrDefault(path)?.Text != tookAfter.GetValueOrDefault(path)?.Text);
         return [.. written.Concat(silent).Select(path => new ComparedField(
             path, was.GetValueOrDefault(path), now.GetValueOrDefault(path), tookBefore.GetValueOrDefault(path)?.Text, tookAfter.GetValueOrDefault(path)?.Text))];
     }
 
-    /// <summary>Two lists of names as one: each name of the second that the first has not follows the name it follows there.</summary>
-    private static List<T> Joined<T>(IReadOnlyList<T> first, IReadOnlyList<T> second)
-    {
-        List<T> joined = [.. first];
-        HashSet<T> known = [.. first];
-        int at = 0;
-        foreach (T name in second)
-        {
-            if (known.Add(name)) joined.Insert(at++, name);
-            else at = joined.IndexOf(name) + 1;
-        }
-        return joined;
-    }
-
     private static Dictionary<string, RuleUsed> Taken(PlannedTunnel planned) => planned.Rules.Where(rule => !rule.Given).ToDictionary(rule => rule.Path);
-
-    private static ImmutableArray<ComparedStage> StagesOf(OrderList? before, OrderList? after)
-    {
-        ImmutableArray<StageCost> first = before?.Stages ?? [], second = after?.Stages ?? [];
-        Money Of(ImmutableArray<StageCost> costs, Takeoff.BuildStage? stage) => costs.FirstOrDefault(each => each.Stage == stage)?.Cost ?? Money.Zero;
-        return
-        [
-            .. first.Concat(second).Select(each => each.Stage).Distinct().OrderBy(stage => stage is { } named ? (int)named : int.MaxValue)
-                .Select(stage => new ComparedStage(stage, Of(first, stage), Of(second, stage))),
-        ];
-    }
-
-    private static ImmutableArray<ComparedOrder> OrdersOf(OrderList? before, OrderList? after)
-    {
-        // Two lines alike in all of this are told apart by which comes first.
-        static Dictionary<(string, string, Length?, Length?, bool, int), OrderLine> Keyed(OrderList? orders) => (orders?.Lines ?? [])
-            .GroupBy(line => (line.Item, line.Size, line.Width, line.Length, line.IsExtra))
-            .SelectMany(group => group.Select((line, index) => (Key: (group.Key.Item, group.Key.Size, group.Key.Width, group.Key.Length, group.Key.IsExtra, index), line)))
-            .ToDictionary(each => each.Key, each => each.line);
-        var first = Keyed(before);
-        var second = Keyed(after);
-        return
-        [
-            .. Joined([.. first.Keys], [.. second.Keys]).Select(key => new ComparedOrder(first.GetValueOrDefault(key), second.GetValueOrDefault(key))).Where(Differs),
-        ];
-    }
-
-    private static bool Differs(ComparedOrder order) => order is not { Before: { } before, After: { } after }
-        || before.Packages != after.Packages || before.Package != after.Package || decimal.Round(before.Needed, 6) != decimal.Round(after.Needed, 6) || before.Price != after.Price;
 
     private static ImmutableArray<ComparedDiagnostic> DiagnosticsOf(PlannedTunnel before, PlannedTunnel after)
     {
@@ -118,7 +79,7 @@ public sealed record Comparison
         var second = Keyed(after);
         return
         [
-            .. Joined([.. first.Keys], [.. second.Keys]).Select(key => new ComparedDiagnostic(first.GetValueOrDefault(key), second.GetValueOrDefault(key)))
+            .. OrderComparison.Joined([.. first.Keys], [.. second.Keys]).Select(key => new ComparedDiagnostic(first.GetValueOrDefault(key), second.GetValueOrDefault(key)))
                 .Where(each => each.Before != each.After)
                 .OrderBy(each => each.Told.Severity switch { Severity.Error => 0, Severity.Warning => 1, Severity.Assumption => 2 }),
         ];

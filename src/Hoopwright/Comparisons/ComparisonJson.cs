@@ -40,16 +40,7 @@ public static class ComparisonJson
                 json.Price("after", stage.After);
             });
         });
-        json.List("orders", comparison.Orders, order =>
-        {
-            json.Text("change", order.Before is null ? "appears" : order.After is null ? "vanishes" : "changes");
-            json.Text("item", order.Line.Item);
-            json.Text("size", order.Line.Size);
-            if (order.Line.Width is { } width) json.Length("width", width);
-            if (order.Line.Length is { } length) json.Length("length", length);
-            if (order.Before is { } before) json.Group("before", () => Line(json, before));
-            if (order.After is { } after) json.Group("after", () => Line(json, after));
-        });
+        OrderResults.Compared(json, comparison.Orders);
         json.List("diagnostics", comparison.Diagnostics, each =>
         {
             json.Text("change", each.Before is null ? "appears" : each.After is null ? "vanishes" : "changes");
@@ -91,16 +82,6 @@ public static class ComparisonJson
         json.Count("unpricedLines", facts.Unpriced);
         if (facts.Strength is { } strength) json.Group("strength", () => StrengthResults.InShort(json, strength));
     });
-
-    private static void Line(ResultWriter json, OrderLine line)
-    {
-        json.Number("needed", decimal.Round(line.Needed, 6));
-        json.Text("unit", line.Unit);
-        json.Count("packages", line.Packages);
-        json.Text("package", line.Package);
-        json.Price("price", line.Price);
-        json.Price("extension", line.Extension);
-    }
 
     private static void Told(ResultWriter json, Diagnostic told)
     {

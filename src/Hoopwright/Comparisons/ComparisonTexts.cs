@@ -35,6 +35,10 @@ public static class ComparisonTexts
             Name(order.Line, units), Bought(order.Before, units), Bought(order.After, units), order.Before is null ? "appears" : order.After is null ? "vanishes" : Cost(order.Before, order.After, comparison.SameCurrency)))];
     }
 
+    /// <summary>Those of them that are bought otherwise; what is needed may change by a little nearly everywhere.</summary>
+    public static ImmutableArray<ComparedText> Bought(Comparison comparison) =>
+        Orders(comparison with { Orders = [.. comparison.Orders.Where(order => order.Before?.Packages != order.After?.Packages || order.Before?.Extension != order.After?.Extension)] });
+
     /// <summary>An order line by item, size and length.</summary>
     public static string Name(OrderLine line, UnitSystem units) => (line.Width, line.Length) switch
     {

@@ -238,4 +238,26 @@ internal static class OrderResults
         json.Length("length", part.Length);
         json.Text("rule", part.RulePath);
     });
+
+    /// <summary>Lines of two orders that differ.</summary>
+    public static void Compared(ResultWriter json, ImmutableArray<ComparedOrder> orders) => json.List("orders", orders, order =>
+    {
+        json.Text("change", order.Before is null ? "appears" : order.After is null ? "vanishes" : "changes");
+        json.Text("item", order.Line.Item);
+        json.Text("size", order.Line.Size);
+        if (order.Line.Width is { } width) json.Length("width", width);
+        if (order.Line.Length is { } length) json.Length("length", length);
+        if (order.Before is { } before) json.Group("before", () => Bought(json, before));
+        if (order.After is { } after) json.Group("after", () => Bought(json, after));
+    });
+
+    private static void Bought(ResultWriter json, OrderLine line)
+    {
+        json.Number("needed", decimal.Round(line.Needed, 6));
+        json.Text("unit", line.Unit);
+        json.Count("packages", line.Packages);
+        json.Text("package", line.Package);
+        json.Price("price", line.Price);
+        json.Price("extension", line.Extension);
+    }
 }

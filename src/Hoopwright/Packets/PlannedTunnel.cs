@@ -34,6 +34,16 @@ public sealed record PlannedTunnel
     /// <summary>What was measured on site; null while nothing was.</summary>
     public AsBuiltTunnel? AsBuilt { get; init; }
 
+    /// <summary>The same by the plan alone, as if nothing had been measured, down to the order; worked out when it is first asked for, null while nothing was.</summary>
+    public PlannedTunnel? ByPlan => LazyByPlan?.Value;
+
+    internal Lazy<PlannedTunnel>? LazyByPlan { get; init; }
+
+    /// <summary>What it would stand by the plan alone; worked out when it is first asked for, null while nothing was measured or where it is not worked out what it stands.</summary>
+    public StrengthReport? StrengthByPlan => LazyStrengthByPlan?.Value;
+
+    internal Lazy<StrengthReport>? LazyStrengthByPlan { get; init; }
+
     /// <summary>What to look at before film, posts, channel and boards are cut and concrete is poured; worked out when it is first asked for.</summary>
     public CutChecks? Checks => LazyChecks?.Value;
 

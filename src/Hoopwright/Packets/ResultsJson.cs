@@ -45,7 +45,7 @@ public static class ResultsJson
             json.Group("days", () => ClimateResults.Days(json, day));
             json.Group("inside", () => ClimateResults.Inside(json, inside));
         }
-        if (!brief && planned is { AsBuilt: { } built, Checks: { } checks }) json.Group("siteBook", () => SiteBookResults.SiteBook(json, built, checks));
+        if (!brief && planned is { AsBuilt: { } built, Checks: { } checks }) json.Group("siteBook", () => SiteBookResults.SiteBook(json, planned, built, checks));
         if (!brief && planned.Upkeep is { } upkeep) json.Group("upkeep", () => UpkeepResults.Upkeep(json, upkeep));
         json.List("rules", brief ? planned.Rules.Where(rule => !rule.Given) : planned.Rules, rule => Rule(json, rule));
         json.List("assumptions", planned.Assumptions, each => Found(json, each));

@@ -1,5 +1,6 @@
 using Hoopwright.AsBuilt;
 using Hoopwright.BeforeCuts;
+using Hoopwright.Orders;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.Packets;
@@ -7,7 +8,7 @@ namespace Hoopwright.Packets;
 /// <summary>Writes what was measured, what to put right, and the checks before each cut.</summary>
 internal static class SiteBookResults
 {
-    public static void SiteBook(ResultWriter json, AsBuiltTunnel built, CutChecks checks)
+    public static void SiteBook(ResultWriter json, PlannedTunnel planned, AsBuiltTunnel built, CutChecks checks)
     {
         json.List("measured", built.Measurements.Measured, each => Measured(json, each));
         json.List("deviations", built.Deviations.Where(each => each.PutRight is not null), each =>
@@ -31,6 +32,24 @@ internal static class SiteBookResults
             if (built.AlongWithin is { } along) json.Thickness("alongWithin", along);
         });
         json.List("checks", checks.All, check => Check(json, check));
+        if (planned is { ByPlan.Orders: { } before, Orders: { } after }) json.Group("changed", () => Changed(json, planned, before, after));
+    }
+
+    private static void Changed(ResultWriter json, PlannedTunnel planned, OrderList before, OrderList after)
+    {
+        json.Price("total", after.Total);
+        json.Price("totalByPlan", before.Total);
+        json.Price("more", after.Total - before.Total);
+        OrderResults.Compared(json, OrderComparison.Of(before, after).Lines);
+        if (planned is not { StrengthByPlan: { } strengthBefore, Strength: { } strength }) return;
+        json.List("limits", strength.Limits.Select(limit => (Limit: limit, Before: limit.Wind is null ? strengthBefore.InSnow(limit.Level) : strengthBefore.InWind(limit.Level))), pair =>
+        {
+            json.Text("level", TunnelResults.Word(pair.Limit.Level));
+            json.Range("groundSnow", pair.Limit.GroundSnow);
+            json.Range("groundSnowByPlan", pair.Before?.GroundSnow);
+            json.Range("wind", pair.Limit.Wind);
+            json.Range("windByPlan", pair.Before?.Wind);
+        });
     }
 
     private static void Measured(ResultWriter json, Measurement measurement)

@@ -10,6 +10,7 @@ internal static class SiteBookWorkings
     private const string Measured = "siteBook.measured[*]";
     private static readonly Citation Practice = Citation.CommonPractice;
     private static readonly Citation Geometry = Citation.Geometry;
+    private static readonly string[] Ends = ["Least", "", "Most"];
 
     public static ImmutableArray<Working> All { get; } =
     [
@@ -37,7 +38,21 @@ internal static class SiteBookWorkings
         Workings.Of("siteBook.checks[*].changed[*].planned", "its size by the plan alone", Geometry, [], []),
         Workings.Of("siteBook.checks[*].changed[*].now", "its size by what was measured", Geometry, [], ["siteBook"]),
         Workings.Of("siteBook.checks[*].changed[*].shortBy", "what stands less what would be cut by the plan alone: of film the whole steps and rolls of the plan, of holes the planned depth less the measured one", Geometry, ["siteBook.checks[*].changed[*].planned", "siteBook.checks[*].changed[*].now"], []),
+        Workings.Of("siteBook.changed.total", "the order as it stands", Geometry, ["orders.total"], []),
+        Workings.Of("siteBook.changed.totalByPlan", "the order of the same plan without what was measured, worked out the same way", Geometry, [], []),
+        Workings.Of("siteBook.changed.more", "the order as it stands less the order by the plan alone", Geometry, ["siteBook.changed.total", "siteBook.changed.totalByPlan"], []),
+        .. ByPlan("length", "of the piece that is bought"), .. ByPlan("width", "of the piece that is bought"),
+        .. from side in (string[])["before.", "after."]
+           from number in (string[])["needed", "packages", "price", "extension"]
+           from working in ByPlan(side + number, side == "after." ? "as in the order" : "as in the order by the plan alone")
+           select working,
+        .. from limit in (string[])["groundSnow", "wind"]
+           from end in Ends
+           from working in new[] { Workings.Of($"siteBook.changed.limits[*].{limit}{end}", "as what it stands", Geometry, [$"strength.limits[*].{limit}{end}"], []), Workings.Of($"siteBook.changed.limits[*].{limit}ByPlan{end}", "what the tunnel would stand by the plan alone, worked out the same way", Geometry, [], []) }
+           select working,
     ];
+
+    private static IEnumerable<Working> ByPlan(string number, string text) => [Workings.Of("siteBook.changed.orders[*]." + number, text, Geometry, [], [])];
 
     private static IEnumerable<Working> Corner(string number, string text) => [Workings.Of("siteBook.squaring.corners[*]" + number, $"{text}; {Squaring.Rule.Text}", Squaring.Rule.Source, [], ["siteBook"])];
 }

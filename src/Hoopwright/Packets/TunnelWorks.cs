@@ -52,6 +52,8 @@ public static class TunnelWorks
         // What was wrong already when it was read is not said twice.
         HashSet<string> said = [.. reading.Diagnostics.Where(each => each.Severity == Severity.Error).Select(each => each.Path)];
         List<Diagnostic> found = [.. reading.Diagnostics, .. layout.Diagnostics.Where(each => !said.Any(path => Covers(path, each.Path)))];
+        if (layout.AsBuilt is not null)
+            planned = planned with { LazyByPlan = new(() => Plan(reading with { Plan = reading.Plan with { SiteBook = [] } }, book, effort, WorkDepth.Orders, memory)) };
         if (layout.Tunnel is not { } tunnel || !reading.IsUsable)
             return planned with { Rules = answers.Rules, Diagnostics = InOrder(found, reading.IsUsable ? answers.Assumptions : []) };
 
@@ -73,6 +75,7 @@ public static class TunnelWorks
         return supplied with
         {
             Strength = strength,
+            LazyStrengthByPlan = strength is null || layout.AsBuilt is not { } built ? null : new(() => StrengthPlanner.Plan(built.Planned, new Answers(units), sideBySide)),
             LazyUpkeep = strength is null ? null : new(() => UpkeepPlanner.Plan(tunnel, supplied.Cover!, supplied.RecoverSteps!, strength)),
             Rules = answers.Rules,
             Diagnostics = InOrder(found, [.. SiteAssumptions(plan), .. answers.Assumptions]),

@@ -1,7 +1,7 @@
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
-namespace Hoopwright.Comparisons;
+namespace Hoopwright.Orders;
 
 /// <summary>What a stage costs in two plans.</summary>
 /// <param name="Stage">The stage; null for lines added by hand without one.</param>

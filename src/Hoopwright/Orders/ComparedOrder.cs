@@ -1,6 +1,4 @@
-using Hoopwright.Orders;
-
-namespace Hoopwright.Comparisons;
+namespace Hoopwright.Orders;
 
 /// <summary>A line of the order that appears, vanishes, or changes what is needed, bought or paid.</summary>
 /// <param name="Before">The line of the first plan; null when it appears.</param>
