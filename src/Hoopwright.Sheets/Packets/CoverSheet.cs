@@ -1,4 +1,5 @@
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Sheets.Words;

@@ -5,6 +5,7 @@ using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Orders;
 using Hoopwright.Packets;

@@ -11,8 +11,6 @@ namespace Hoopwright.Sheets.Packets;
 internal static class SiteBookChapter
 {
     private const string Title = "Before you cut or pour";
-    private const string Unmeasured = "Not everything that this depends on was measured. Measure it before you cut or pour: a piece cut short is lost.";
-    private const string Stopped = "Stop: what was measured does not fit what was planned. Ask before you cut or pour.";
 
     /// <summary>Sets both chapters; that on what was measured only where something was.</summary>
     public static void Set(PacketBook book, PlannedTunnel planned, SiteBookTables tables)
@@ -22,14 +20,14 @@ internal static class SiteBookChapter
         if (planned.AsBuilt is not { } built || tables.Measured is not { } measured) return;
         book.Chapter("As built").Paragraph("The latest reading that counts takes the place of what was planned, and everything else in this packet follows it. Tolerances are from memory where the plan does not give them.");
         book.Table(measured);
-        ImmutableArray<string> right = [.. built.Deviations.Where(each => each.PutRight is not null).Select(each => $"{Capital(each.Measurement.Of.What)}: {each.PutRight} {each.OrElse}")];
+        ImmutableArray<string> right = [.. built.Deviations.Where(each => each.IsOut).Select(each => $"{Capital(each.Measurement.Of.What)}: {each.PutRightText} {each.OrElse}")];
         if (!right.IsEmpty) book.Heading("Out of tolerance, and how to put it right").Points(right);
         if (tables.Changed is { Rows.IsEmpty: false } changed) book.Table(changed);
         if (tables.Worth is { } worth) book.Table(worth);
         if (tables.Corners is { } corners && tables.Residuals is { } residuals) book.Table(corners).Table(residuals);
         if (built.OverBowWithin is { } over)
         {
-            book.Paragraph(FormattableString.Invariant($"{built.BowsMeasured} of {built.Planned.Stations.Length} bows were measured over their outside. The longest of them is known within {TapeText.OfThickness(over, planned.Units)}, nineteen times of twenty, ")
+            book.Paragraph(FormattableString.Invariant($"{built.BowsMeasured} of {built.Planned.Stations.Length} bows were measured over their outside. The longest of them is known within {TapeText.Of(TapeText.RoundUpForLimit(over, planned.Units), planned.Units)}, nineteen times of twenty, ")
                 + (built.Noise.IsAssumed ? "by the accuracy of the tape." : "by the spread of what was measured more than once."));
         }
     }
@@ -43,15 +41,11 @@ internal static class SiteBookChapter
             switch (check.Verdict)
             {
                 case CutVerdict.Go: break;
-                case CutVerdict.MeasureFirst: book.Caution(words.Say(Title), Detail(words, Unmeasured, check)); break;
-                case CutVerdict.Stop: book.Caution(words.Say(Title), Detail(words, Stopped, check)); break;
+                case CutVerdict.MeasureFirst or CutVerdict.Stop: book.Caution(words.Say(Title), words.Say(check.Says)); break;
             }
         }
         return book;
     }
-
-    // What is to be measured has a page in the packet; the crew's sheets say it in the crew's words.
-    private static string Detail(CrewWords words, string plain, CutCheck check) => words.Language == "en" ? check.Says : words.Say(plain);
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

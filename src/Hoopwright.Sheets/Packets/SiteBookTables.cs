@@ -22,7 +22,7 @@ internal sealed class SiteBookTables
         AsBuiltTunnel? built = planned.AsBuilt;
         units = planned.Units;
         Checks = new Table("before-you-cut", "Go, measure first, or stop", [new("What", 1.2), new("Verdict", 1.5), new("Why", 6)],
-            [.. checks.All.Select(check => TableRow.Of(NameOf(check.Kind), NameOf(check.Verdict), check.Says))]);
+            [.. checks.All.Select(check => TableRow.Of(NameOf(check.Kind), NameOf(check.Verdict), check.SaysText))]);
         Needs = new Table("to-measure", "To measure, and what it is needed for", [new("Name in the site book", 3), new("What", 4), new("Planned", 1.6, TextAlign.End), new("Measured", 1.8, TextAlign.End), new("Needed for", 2)],
         [
             .. checks.All.SelectMany(check => check.Needs).DistinctBy(need => need.Of.Name).Select(need => TableRow.Of(

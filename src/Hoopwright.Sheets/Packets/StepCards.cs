@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.BuildSteps;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Quantities;
@@ -42,11 +43,11 @@ public static class StepCards
         BuildPlan plan = (job == BuildJob.Build ? planned.Steps : planned.RecoverSteps) ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
         var make = new PacketTableMaker(planned, tunnel, words);
         var book = new PacketBook(paper.Half, $"{PacketWriter.Name(planned)}, {PacketWriter.Written(date)}", words);
-        for (int at = 0; at < plan.Steps.Length; at++) Card(book, plan, at, make, words, planned.Units);
+        for (int at = 0; at < plan.Steps.Length; at++) Card(book, planned, plan, at, make, words);
         return book.Pages();
     }
 
-    private static void Card(PacketBook book, BuildPlan plan, int at, PacketTableMaker make, CrewWords words, UnitSystem units)
+    private static void Card(PacketBook book, PlannedTunnel planned, BuildPlan plan, int at, PacketTableMaker make, CrewWords words)
     {
         BuildStep step = plan.Steps[at];
         book.Chapter(string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {make.Phrased(step.Title)}"));
@@ -55,9 +56,10 @@ public static class StepCards
         [
             words.Fill("People: {0}. Work: {1} for one person, {2} to {3}.", PacketTableMaker.PeopleOf(step), Hours(step.Work.Likely), Hours(step.Work.Least), Hours(step.Work.Most)),
             step.After.IsEmpty ? words.Say("Waits for nothing.") : words.Fill("After: {0}.", string.Join("; ", step.After.Select(wait => make.WaitOf(plan, wait)))),
-            .. Weather(step.Weather, units) is { Length: > 0 } weather ? (ImmutableArray<string>)[words.Fill("Weather: {0}.", string.Join(", ", weather.Select(make.Phrased)))] : [],
+            .. Weather(step.Weather, planned.Units) is { Length: > 0 } weather ? (ImmutableArray<string>)[words.Fill("Weather: {0}.", string.Join(", ", weather.Select(make.Phrased)))] : [],
             .. step.InOneGo ? (ImmutableArray<string>)[words.Say("Begin only what can be ended the same day.")] : [],
         ]);
+        book.Mind(planned, words, step.Checks.AsSpan());
         foreach (StepCaution caution in step.Cautions) book.Caution($"{words.Say("Caution")}: {words.Say(caution.Id)}", words.Fill(caution.Text));
         book.Heading(words.Say("Do"));
         foreach (StepPart part in step.Parts)

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Sheets.Words;
 
@@ -47,6 +48,10 @@ public sealed partial class CrewWords
         ArgumentNullException.ThrowIfNull(phrase);
         return Fill(phrase.Pattern, [.. phrase.Values.Select(Say)]);
     }
+
+    /// <summary>Sentences one after the other.</summary>
+    /// <param name="phrases">The sentences.</param>
+    public string Say(ImmutableArray<Phrase> phrases) => string.Join(" ", phrases.Select(Say));
 
     /// <summary>The short name of a month, 1 to 12.</summary>
     public string Month(int month) => Say(CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(month));

@@ -86,7 +86,7 @@ public static partial class EngineWork
             json.WriteBoolean("out", measurement is { IsOut: true });
             json.WriteBoolean("doubt", measurement is { IsInDoubt: true });
             json.WriteString("spread", measurement is { Spread: { } spread } && spread > Length.Zero ? Tape(spread) : "");
-            json.WriteString("putRight", found?.PutRight is { } right ? words.Say(right) : "");
+            json.WriteString("putRight", words.Say(found?.PutRight ?? []));
             json.WriteString("orElse", found?.OrElse is { } orElse ? words.Say(orElse) : "");
             List(json, "readings", measurement?.Readings ?? [], reading =>
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.BeforeCuts;
 using Hoopwright.BuildSteps;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -16,7 +17,7 @@ public static partial class EngineWork
     /// <param name="job">build, or recover for new film on a tunnel that stands.</param>
     /// <param name="language">The language of the crew.</param>
     /// <returns>
-    /// JSON: work; done (how many); steps [id, title, purpose, after, people, work, weather, oneGo, cautions [id, text], parts [title, does], good, hold, tools, uses, drawings, overnight, done, doneOn,
+    /// JSON: work; done (how many); steps [id, title, purpose, after, people, work, weather, oneGo, checks (what to measure before it, or why to stop), cautions [id, text], parts [title, does], good, hold, tools, uses, drawings, overnight, done, doneOn,
     /// signed, signedBy, ready, notes [text, by, picture]]; empty when the plan has errors.
     /// </returns>
     public static string Steps(string document, string job, string language)
@@ -42,6 +43,7 @@ public static partial class EngineWork
                 json.WriteString("work", sheet.Work(step.Work));
                 json.WriteString("weather", string.Join(", ", sheet.Weather(step)));
                 json.WriteBoolean("oneGo", step.InOneGo);
+                Texts(json, "checks", Held(step).Select(check => words.Say(check.Says)));
                 List(json, "cautions", step.Cautions, caution =>
                 {
                     json.WriteString("id", words.Say(caution.Id));
@@ -71,6 +73,8 @@ public static partial class EngineWork
                 });
             });
         });
+
+        IEnumerable<CutCheck> Held(BuildStep step) => step.Checks.Select(kind => planned.Checks?.Of(kind)).OfType<CutCheck>().Where(check => check.Verdict != CutVerdict.Go);
 
         StepMark MarkOf(string id) => marks.GetValueOrDefault(id, StepMark.None);
     }

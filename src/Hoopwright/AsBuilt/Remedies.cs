@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.AsBuilt;
@@ -8,50 +10,62 @@ internal sealed class Remedies(SiteMeasurements measurements, Squaring? squaring
     private readonly UnitSystem units = measurements.Planned.Units;
 
     public Deviation Of(Measurement measurement) =>
-        measurement is { IsOut: true, Off: { } off } ? new(measurement, PutRight(measurement.Of, off), OrElse(measurement.Of.Kind)) : new(measurement, null, null);
+        measurement is { IsOut: true, Off: { } off } ? new(measurement, PutRight(measurement.Of, off), Phrase.Of(OrElse(measurement.Of.Kind))) : new(measurement, [], null);
 
-    private string PutRight(Measurable of, Length off)
+    private ImmutableArray<Phrase> PutRight(Measurable of, Length off)
     {
-        string by = TapeText.Of(off.Abs(), units);
         bool over = off > Length.Zero;
         return of.Kind switch
         {
-            MeasurableKind.BowSpan => $"Move the right post {by} to the {(over ? "left" : "right")}; the left one stands on its string.",
-            MeasurableKind.BowMark => $"Move both of its posts {by} towards the {(over ? "front" : "back")} end.",
-            MeasurableKind.BowLength => FormattableString.Invariant($"Nothing to move: the bow is {by} {(over ? "longer" : "shorter")} than planned. Measure it again, and the bows beside it."),
-            MeasurableKind.BowHeight => FormattableString.Invariant($"Look whether both legs of bow {of.Number} sit {(over ? "fully home in" : "as deep as planned in")} their posts: it stands {by} {(over ? "high" : "low")}."),
-            MeasurableKind.SquareSide => $"Move the string of one end by {by} {(of.About is "left" or "right" ? (over ? "inwards along the side" : "outwards along the side") : (over ? "inwards across" : "outwards across"))}, and measure the diagonals again.",
+            MeasurableKind.BowSpan => Say(over ? "Move the right post {0} to the left; the left one stands on its string." : "Move the right post {0} to the right; the left one stands on its string."),
+            MeasurableKind.BowMark => Say(over ? "Move both of its posts {0} towards the front end." : "Move both of its posts {0} towards the back end."),
+            MeasurableKind.BowLength => Say(over
+                ? "Nothing to move: the bow is {0} longer than planned. Measure it again, and the bows beside it."
+                : "Nothing to move: the bow is {0} shorter than planned. Measure it again, and the bows beside it."),
+            MeasurableKind.BowHeight => Say(over
+                ? "It stands {0} high: look whether both of its legs sit fully home in their posts."
+                : "It stands {0} low: look whether both of its legs sit only as deep as planned in their posts."),
+            MeasurableKind.SquareSide => Say((of.About is "left" or "right", over) switch
+            {
+                (true, true) => "Move the string of one end by {0} inwards along the side, and measure the diagonals again.",
+                (true, false) => "Move the string of one end by {0} outwards along the side, and measure the diagonals again.",
+                (false, true) => "Move the string of one side by {0} inwards, and measure the diagonals again.",
+                (false, false) => "Move the string of one side by {0} outwards, and measure the diagonals again.",
+            }),
             MeasurableKind.Diagonal => Square(),
-            MeasurableKind.PostDepth => over ? $"Nothing to move: it stands {by} deeper; see that its top still takes what it carries." : $"It stands {by} short of its depth: drive or set it deeper before anything is fastened to it.",
-            MeasurableKind.PostHeight => $"Nothing to move: cut this post {by} {(over ? "longer" : "shorter")} than the plan says.",
-            MeasurableKind.Place => $"Move it {by} to the {(over ? "left" : "right")}.",
-            MeasurableKind.DoorWidth => $"The opening is {by} too {(over ? "wide: fur a jamb out" : "narrow: move a post or thin a jamb")} by as much.",
-            MeasurableKind.DoorHeight => $"Move the header {by} {(over ? "down" : "up")}.",
-            MeasurableKind.HoleDepth => over ? $"The hole is {by} deeper: fill and tamp it, or order the concrete for it." : $"Dig {by} deeper before the post is set.",
-            MeasurableKind.HoleDiameter => over ? $"The hole is {by} wider: order the concrete for it." : $"Widen the hole by {by}.",
-            MeasurableKind.HipHeight => $"Move the board {by} {(over ? "down" : "up")}.",
+            MeasurableKind.PostDepth => Say(over ? "Nothing to move: it stands {0} deeper; see that its top still takes what it carries." : "It stands {0} short of its depth: drive or set it deeper before anything is fastened to it."),
+            MeasurableKind.PostHeight => Say(over ? "Nothing to move: cut this post {0} longer than the plan says." : "Nothing to move: cut this post {0} shorter than the plan says."),
+            MeasurableKind.Place => Say(over ? "Move it {0} to the left." : "Move it {0} to the right."),
+            MeasurableKind.DoorWidth => Say(over ? "The opening is {0} too wide: fur a jamb out by as much." : "The opening is {0} too narrow: move a post or thin a jamb by as much."),
+            MeasurableKind.DoorHeight => Say(over ? "Move the header {0} down." : "Move the header {0} up."),
+            MeasurableKind.HoleDepth => Say(over ? "The hole is {0} deeper: fill and tamp it, or order the concrete for it." : "Dig {0} deeper before the post is set."),
+            MeasurableKind.HoleDiameter => Say(over ? "The hole is {0} wider: order the concrete for it." : "Widen the hole by {0}."),
+            MeasurableKind.HipHeight => Say(over ? "Move the board {0} down." : "Move the board {0} up."),
         };
+
+        ImmutableArray<Phrase> Say(string pattern) => [Phrase.Of(pattern, TapeText.Of(off.Abs(), units))];
     }
 
-    private string Square()
+    private ImmutableArray<Phrase> Square()
     {
-        if (squaring is null) return "Measure all four sides and both diagonals; then it can be said which corner to move which way.";
+        if (squaring is null) return [Phrase.Of("Measure all four sides and both diagonals; then it can be said which corner to move which way.")];
         Length still = measurements.Tolerances.Frame / 2;
-        string[] moves = [.. squaring.Corners.Where(corner => corner.Move > still).Select(corner => $"{corner.Name} {Way(corner)}")];
-        return moves.Length == 0 ? "Measure again: sides and diagonals do not go together." : $"Hold the {squaring.Held} string and move {string.Join("; ", moves)}.";
+        Phrase[] moves = [.. squaring.Corners.Where(corner => corner.Move > still).Select(Move)];
+        return moves.Length == 0 ? [Phrase.Of("Measure again: sides and diagonals do not go together.")] : [Phrase.Of($"Hold the {squaring.Held} string."), .. moves];
     }
 
-    /// <summary>"1/2" to the left and 3/4" to the back".</summary>
-    internal string Way(SquareCorner corner)
+    /// <summary>"Move front right 1/2" to the left and 3/4" to the back."</summary>
+    internal Phrase Move(SquareCorner corner)
     {
-        string across = $"{TapeText.Of(corner.MoveRight.Abs(), units)} to the {(corner.MoveRight > Length.Zero ? "right" : "left")}";
-        string along = $"{TapeText.Of(corner.MoveBack.Abs(), units)} to the {(corner.MoveBack > Length.Zero ? "back" : "front")}";
+        string across = corner.MoveRight > Length.Zero ? "{1} to the right" : "{1} to the left";
+        string along = corner.MoveBack > Length.Zero ? "to the back" : "to the front";
+        string right = TapeText.Of(corner.MoveRight.Abs(), units), back = TapeText.Of(corner.MoveBack.Abs(), units);
         return (IsSome(corner.MoveRight), IsSome(corner.MoveBack)) switch
         {
-            (true, true) => $"{across} and {along}",
-            (true, false) => across,
-            (false, true) => along,
-            (false, false) => "not at all",
+            (true, true) => Phrase.Of($"Move {{0}} {across} and {{2}} {along}.", corner.Name, right, back),
+            (true, false) => Phrase.Of($"Move {{0}} {across}.", corner.Name, right),
+            (false, true) => Phrase.Of($"Move {{0}} {{1}} {along}.", corner.Name, back),
+            (false, false) => Phrase.Of("Leave {0} where it stands.", corner.Name),
         };
 
         bool IsSome(Length move) => TapeText.RoundToMark(move.Abs(), units) > Length.Zero;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 
@@ -17,7 +18,10 @@ public sealed record CutCheck
     public required CutVerdict Verdict { get; init; }
 
     /// <summary>The verdict in a sentence or two.</summary>
-    public required string Says { get; init; }
+    public required ImmutableArray<Phrase> Says { get; init; }
+
+    /// <summary>The verdict in English.</summary>
+    public string SaysText => string.Join(" ", Says);
 
     /// <summary>The measurements it depends on.</summary>
     public required ImmutableArray<CheckNeed> Needs { get; init; }

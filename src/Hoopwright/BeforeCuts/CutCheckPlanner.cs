@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Hoopwright.AsBuilt;
 using Hoopwright.Cover;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -38,20 +40,20 @@ public static class CutCheckPlanner
             Length worst = changed.IsEmpty ? Length.Zero : changed[0].ShortBy;
             bool isShort = worst.Metres > Allowed(kind, near).Metres + 1e-9;
             bool askew = kind == CutCheckKind.Concrete && built?.Squaring is { IsSquare: false };
-            (CutVerdict verdict, string says) = (isShort, askew, built?.DoesNotFit == true, needs.Any(need => need.IsMissing)) switch
+            (CutVerdict verdict, Phrase says) = (isShort, askew, built?.DoesNotFit == true, needs.Any(need => need.IsMissing)) switch
             {
-                (_, _, true, _) => (CutVerdict.Stop, "Stop: what was measured does not go together with the plan. See what was found, and settle it first."),
+                (_, _, true, _) => (CutVerdict.Stop, Phrase.Of("Stop: what was measured does not go together with the plan. See what was found, and settle it first.")),
                 (true, _, _, _) => (CutVerdict.Stop, Short(kind, changed[0], standing.Units)),
-                (_, true, _, _) => (CutVerdict.Stop, "Stop: it does not stand square. Put the corners right while they can still be moved, and measure again."),
-                (_, _, _, true) => (CutVerdict.MeasureFirst, $"Measure this first: {Named([.. needs.Where(need => need.IsMissing)])}."),
-                _ => (CutVerdict.Go, changed.IsEmpty ? "Go: everything it depends on was measured, and the plan holds." : "Go, by sheets made with these measurements: everything it depends on was measured."),
+                (_, true, _, _) => (CutVerdict.Stop, Phrase.Of("Stop: it does not stand square. Put the corners right while they can still be moved, and measure again.")),
+                (_, _, _, true) => (CutVerdict.MeasureFirst, Named([.. needs.Where(need => need.IsMissing)])),
+                _ => (CutVerdict.Go, Phrase.Of(changed.IsEmpty ? "Go: everything it depends on was measured, and the plan holds." : "Go, by sheets made with these measurements: everything it depends on was measured.")),
             };
             SiteBookEntry? decision = verdict == CutVerdict.Go ? null : DecisionOn(standing.Plan, CutCheck.IdOf(kind), needs);
             return new CutCheck
             {
                 Kind = kind,
                 Verdict = decision is null ? verdict : CutVerdict.Go,
-                Says = decision is null ? says : $"Go, as decided{(decision.By is { } by ? $" by {by}" : "")}, by sheets made with these measurements. Without that it would be: {says}",
+                Says = decision is null ? [says] : [Decided(decision), says],
                 Needs = needs,
                 Changed = changed,
                 ShortBy = worst,
@@ -68,18 +70,27 @@ public static class CutCheckPlanner
         CutCheckKind.Concrete => near.Holes,
     };
 
-    private static string Short(CutCheckKind kind, CheckPiece worst, UnitSystem units)
+    private static Phrase Decided(SiteBookEntry decision) => decision.By is { } by
+        ? Phrase.Of("Go, as decided by {0}, by sheets made with these measurements. Without that it would be:", by)
+        : Phrase.Of("Go, as decided, by sheets made with these measurements. Without that it would be:");
+
+    private static Phrase Short(CutCheckKind kind, CheckPiece worst, UnitSystem units)
     {
         string by = TapeText.Of(worst.ShortBy, units);
         return kind == CutCheckKind.Concrete
-            ? $"Stop: {worst.Place} {worst.Id} is short by {by}. Dig it deeper before anything is poured."
-            : $"Stop: cut by the plan alone, {worst.Id} ({worst.Place}) would be short by {by}. Look whether what is on hand is long enough, cut only by sheets made with these measurements, and write down a decision ({CutCheck.IdOf(kind)}: go) when that is settled.";
+            ? Phrase.Of("Stop: {0} {1} is short by {2}. Dig it deeper before anything is poured.", worst.Place, worst.Id, by)
+            : Phrase.Of(
+                "Stop: cut by the plan alone, {0} ({1}) would be short by {2}. Look whether what is on hand is long enough, cut only by sheets made with these measurements, and write down a decision ({3}: go) when that is settled.",
+                worst.Id, worst.Place, by, CutCheck.IdOf(kind));
     }
 
-    private static string Named(ImmutableArray<CheckNeed> missing)
+    // No thing that is measured has a comma in its name.
+    private static Phrase Named(ImmutableArray<CheckNeed> missing)
     {
-        IEnumerable<string> named = missing.Take(NamedAtMost).Select(need => need.Taken?.IsInDoubt == true ? $"{need.Of.What} (again)" : need.Of.What);
-        return string.Join("; ", named) + (missing.Length > NamedAtMost ? FormattableString.Invariant($"; and {missing.Length - NamedAtMost} more") : "");
+        string named = string.Join(", ", missing.Take(NamedAtMost).Select(need => need.Of.What + (need.Taken?.IsInDoubt == true ? " (again)" : "")));
+        return missing.Length > NamedAtMost
+            ? Phrase.Of("Measure this first: {0} and {1} more.", named, (missing.Length - NamedAtMost).ToString(CultureInfo.InvariantCulture))
+            : Phrase.Of("Measure this first: {0}.", named);
     }
 
     private static SiteBookEntry? DecisionOn(Plan plan, string check, ImmutableArray<CheckNeed> needs)

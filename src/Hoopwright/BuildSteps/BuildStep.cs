@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Hoopwright.BeforeCuts;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
 using Hoopwright.Takeoff;
@@ -53,6 +55,9 @@ public sealed record BuildStep
 
     /// <summary>What must be looked at and signed before any step goes on that waits for this one; null where nothing must.</summary>
     public Phrase? Hold { get; init; }
+
+    /// <summary>What to ask the site book before it begins, since it cuts or pours what cannot be made longer or moved again.</summary>
+    public ImmutableArray<CutCheckKind> Checks { get; init; } = [];
 
     /// <summary>Cautions that this step bears.</summary>
     public ImmutableArray<StepCaution> Cautions { get; init; } = [];

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Hoopwright.BeforeCuts;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
 using Hoopwright.Days;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -29,6 +31,7 @@ internal sealed partial class BuildWriter
         Add(new BuildStep
         {
             Id = StepNames.HipBoards,
+            Checks = [CutCheckKind.Boards],
             Stage = BuildStage.Cover,
             Title = Phrase.Of("Put up the hip boards"),
             Purpose = Phrase.Of("The roof film ends at them, and the curtains begin."),
@@ -46,7 +49,7 @@ internal sealed partial class BuildWriter
                 .. Opening.Select(side => Phrase.Of("On the {0} mark every bow with the middle of the board at {1} over the ground line, and pull a string from end to end.", Named(side), Tape(side.HipHeight))),
                 Phrase.Of("Screw the boards on, {0} in all with {1} screws; joints lie {2} or more off the middle of a bow.", TapeText.OfRun(run, tunnel.Units), Text(screws), Tape(LayoutDefaults.JointClear.Value)),
             ]),
-            Good = [Phrase.Of("The board runs to the string within {0}: the roof film shows every dip.", Tape(StepTolerances.Frame))],
+            Good = [Phrase.Of("The board runs to the string within {0}: the roof film shows every dip.", Tape(near.Frame))],
             Cautions = [BuildCautions.Tools, StepCaution.Ladder],
             Overnight = Phrase.Of("May stand as it is."),
         });
@@ -58,7 +61,7 @@ internal sealed partial class BuildWriter
         {
             Add(From(channel, Phrase.Of("Wire in the channel holds the film along every edge."), [After(StepNames.Braces), After(StepNames.Purlins), After(StepNames.Ridge), After(StepNames.HipBoards), After(StepNames.Bows)],
                 Tasks(StepTimes.Task("A channel screw set", (int)Count(channel.Materials, Items.ChannelScrew), 0.42, 0.55)),
-                2, 4, Tools(("cordless drill", 2), ("saw for tube", 1), ("file", 1), ("ladder", 2)), Phrase.Of("May stand as it is."), "left-side"));
+                2, 4, Tools(("cordless drill", 2), ("saw for tube", 1), ("file", 1), ("ladder", 2)), Phrase.Of("May stand as it is."), "left-side") with { Checks = [CutCheckKind.Channel] });
         }
         FasteningStep tape = fastening.Steps.Single(step => step.Id == StepNames.Tape);
         Add(From(tape, Phrase.Of("Film lasts where nothing cuts it or burns it."),
@@ -108,6 +111,7 @@ internal sealed partial class BuildWriter
         Add(new BuildStep
         {
             Id = StepNames.FilmCut,
+            Checks = [CutCheckKind.Film],
             Stage = BuildStage.Cover,
             Title = Phrase.Of("Measure the tunnel and cut the film"),
             Purpose = Phrase.Of("Film cut short is lost."),
@@ -243,7 +247,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Tighten every clamp, screw and bolt; put a bigger screw where one turns."),
                 Phrase.Of("Look for bent bows, rust at the ground, rot in baseboards and in the feet of posts; poke them with a knife."),
                 Phrase.Of("Smooth channel and tube that has worn sharp, and paint bare steel.")),
-            Good = [Phrase.Of("End bows are plumb within {0}; where one leans, brace it before it is covered.", Tape(StepTolerances.Frame))],
+            Good = [Phrase.Of("End bows are plumb within {0}; where one leans, brace it before it is covered.", Tape(near.Frame))],
             Hold = Phrase.Of("Whoever looked signs that the frame may be covered again, or that it may not."),
             Cautions = [StepCaution.Ladder],
             Overnight = Phrase.Of("The bare frame may stand as it is."),

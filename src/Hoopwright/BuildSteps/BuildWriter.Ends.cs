@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Hoopwright.BeforeCuts;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -40,6 +42,7 @@ internal sealed partial class BuildWriter
             Id = id,
             Stage = BuildStage.Ends,
             Title = Phrase.Of("Set the posts of the {0}", Named(end)),
+            Checks = [CutCheckKind.Posts],
             Purpose = Phrase.Of("The posts carry the wind on the end and hold the doors."),
             After = [After(StepNames.Holes(end.Name)), After(StepNames.SetOut), After(StepNames.Braces), After(StepNames.Bows)],
             Tasks = Tasks(StepTimes.Task("A post cut, stood and trued", end.Posts.Length, 12.5, 17)),
@@ -54,9 +57,9 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Bring every post to the strings and plumb, then put in the rest of the {0} lag screws.", Text(lags))),
             Good =
             [
-                Phrase.Of("Outer faces touch the string within {0}.", Tape(StepTolerances.OffString)),
-                Phrase.Of("Posts are plumb both ways within {0} over their height.", Tape(StepTolerances.Frame)),
-                .. end.Doors.Select(door => Phrase.Of("Between the posts of the door it is {0}, the same below and above within {1}.", Tape(door.RoughWidth), Tape(StepTolerances.OffString))),
+                Phrase.Of("Outer faces touch the string within {0}.", Tape(OffString)),
+                Phrase.Of("Posts are plumb both ways within {0} over their height.", Tape(near.Frame)),
+                .. end.Doors.Select(door => Phrase.Of("Between the posts of the door it is {0}, the same below and above within {1}.", Tape(door.RoughWidth), Tape(near.Doors))),
             ],
             Hold = end.Doors.IsEmpty
                 ? Phrase.Of("Posts to the string and plumb, looked at before any concrete.")
@@ -77,6 +80,7 @@ internal sealed partial class BuildWriter
             Id = id,
             Stage = BuildStage.Ends,
             Title = Phrase.Of("Boards of the {0}", Named(end)),
+            Checks = [CutCheckKind.Boards],
             Purpose = Phrase.Of("The film of the end is held at the board along the ground; girts stiffen the posts."),
             After = [After(StepNames.Posts(end.Name)), After(StepNames.Braces), After(StepNames.Bows)],
             Tasks = Tasks(StepTimes.Task("A board cut and screwed", end.Baseboards.Length + girts, 6.8, 9)),
@@ -90,7 +94,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Screw {0} baseboards at the ground with their top edges level, {1} screws rated for treated lumber in all with the rest.", Text(end.Baseboards.Length), Text(Count(used, Items.LumberScrew))),
                 .. girts > 0 ? (ImmutableArray<Phrase>)[Phrase.Of("Fit {0} girts between the posts, each cut to the gap at the bottom of its posts, so that none is pushed out of plumb.", Text(girts))] : [],
             ]),
-            Good = [Phrase.Of("Posts are still on the string within {0} after the last board.", Tape(StepTolerances.OffString))],
+            Good = [Phrase.Of("Posts are still on the string within {0} after the last board.", Tape(OffString))],
             Cautions = [BuildCautions.Tools],
             Overnight = Phrase.Of("May stand as it is."),
         });
@@ -107,6 +111,7 @@ internal sealed partial class BuildWriter
             Id = id,
             Stage = BuildStage.Ends,
             Title = Phrase.Of("Build the door leaves of the {0}", Named(end)),
+            Checks = [CutCheckKind.Boards],
             Purpose = Phrase.Of("A leaf that is square keeps its shape for years."),
             After = [],
             Tasks = Tasks(StepTimes.Task("A leaf cut, squared and braced", leaves.Length, 39, 52)),
@@ -120,7 +125,7 @@ internal sealed partial class BuildWriter
                 .. leaves.Select(leaf => Phrase.Of("Build leaf {0}, {1} wide and {2} high, on a flat floor.", leaf.Id, Tape(leaf.Width), Tape(leaf.Height))),
                 Phrase.Of("Screw the brace from the foot at the hinges up to the far top corner, so that it is pressed and not pulled."),
             ]),
-            Good = [Phrase.Of("Both diagonals of every leaf are alike within {0}.", Tape(StepTolerances.OffString))],
+            Good = [Phrase.Of("Both diagonals of every leaf are alike within {0}.", Tape(OffString))],
             Cautions = [BuildCautions.Tools],
             Overnight = Phrase.Of("Leaves lie flat under a roof."),
         });
@@ -136,6 +141,7 @@ internal sealed partial class BuildWriter
             Id = id,
             Stage = BuildStage.Ends,
             Title = Phrase.Of("Frame and hang the doors of the {0}", Named(end)),
+            Checks = [CutCheckKind.Boards],
             Purpose = Phrase.Of("A true frame lets the leaves swing, and shuts out the wind."),
             After = [After(StepNames.Boards(end.Name)), Hard(StepNames.EndConcrete(end.Name), Set), After(StepNames.Leaves(end.Name))],
             Tasks = Tasks(
@@ -160,7 +166,7 @@ internal sealed partial class BuildWriter
             ]),
             Good =
             [
-                Phrase.Of("Both diagonals of every opening are alike within {0}.", Tape(StepTolerances.Frame)),
+                Phrase.Of("Both diagonals of every opening are alike within {0}.", Tape(near.Frame)),
                 Phrase.Of("Leaves move with one hand and stay where they are left."),
             ],
             Cautions = [BuildCautions.Tools, StepCaution.Ladder],

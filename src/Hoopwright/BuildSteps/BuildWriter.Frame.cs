@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Hoopwright.BeforeCuts;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -57,7 +59,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Mark the ridge and the places of purlins and ties on every bow from the drawing.")),
             Good =
             [
-                Phrase.Of("From foot to foot outside it is {0}, within {1}; the ridge is {2} over the feet.", Tape(tunnel.Span), Tape(StepTolerances.Bow), Tape(tunnel.Bow.PeakHeight)),
+                Phrase.Of("From foot to foot outside it is {0}, within {1}; the ridge is {2} over the feet.", Tape(tunnel.Span), Tape(near.Bow), Tape(tunnel.Bow.PeakHeight)),
                 Phrase.Of("Every bow lies flat: none is twisted."),
             ],
             Cautions = [BuildCautions.Tools],
@@ -96,8 +98,8 @@ internal sealed partial class BuildWriter
             ]),
             Good =
             [
-                Phrase.Of("The first bow is plumb within {0} over its height.", Tape(StepTolerances.Frame)),
-                Phrase.Of("Ridges stand to a string within {0}.", Tape(StepTolerances.Bow)),
+                Phrase.Of("The first bow is plumb within {0} over its height.", Tape(near.Frame)),
+                Phrase.Of("Ridges stand to a string within {0}.", Tape(near.Bow)),
             ],
             Cautions = [BuildCautions.Raising, StepCaution.Lines, BuildCautions.Tools],
             Weather = CalmEnough,
@@ -128,7 +130,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Mark the tube as the ground is marked, from one end of one tape: {0} bows over {1}.", Text(Bows), Tape(tunnel.Length)),
                 Phrase.Of("Clamp {0} of them at their marks on every bow, {1} clamps, from the front; joints lie between bows.", Text(tubes.Length), Text(clamps)),
                 Phrase.Of("Smooth or tape every end: film will lie on it.")),
-            Good = [Phrase.Of("Bows are as far apart at the tube as at the ground, within {0}.", Tape(StepTolerances.Frame))],
+            Good = [Phrase.Of("Bows are as far apart at the tube as at the ground, within {0}.", Tape(near.Frame))],
             Cautions = [StepCaution.Ladder, BuildCautions.Tools],
             Weather = CalmEnough,
             Overnight = Phrase.Of("Leave no tube hanging by one clamp."),
@@ -159,7 +161,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Tighten every clamp and screw of the frame, then take the stays away.")),
             Good =
             [
-                Phrase.Of("Both end bows are plumb within {0} over {1}.", Tape(StepTolerances.Frame), Tape(tunnel.Bow.PeakHeight)),
+                Phrase.Of("Both end bows are plumb within {0} over {1}.", Tape(near.Frame), Tape(tunnel.Bow.PeakHeight)),
                 Phrase.Of("Diagonals from foot to foot are still alike within {0}.", DiagonalsWithin),
             ],
             Hold = Phrase.Of("Frame plumb, square and tight: end bows, diagonals and every clamp looked at."),
@@ -196,7 +198,7 @@ internal sealed partial class BuildWriter
             Parts = Says(
                 Phrase.Of("Clamp {0} ties level at {1} over the ground line, {2} clamps.", Text(ties.Length), Tape(ties[0].Start.Z - tunnel.Stations[0].Base), Text(Count(used, Items.EndClamp))),
                 Phrase.Of("Press the bow to its width with a strap before the second clamp is tightened, never pull it in with the clamp.")),
-            Good = [Phrase.Of("Every tie is level within {0}, and the span at its bow has not changed.", Tape(StepTolerances.Frame))],
+            Good = [Phrase.Of("Every tie is level within {0}, and the span at its bow has not changed.", Tape(near.Frame))],
             Cautions = [StepCaution.Ladder, BuildCautions.Tools],
             Weather = CalmEnough,
             Overnight = Phrase.Of("Leave no tube hanging by one clamp."),
@@ -213,6 +215,7 @@ internal sealed partial class BuildWriter
         Add(new BuildStep
         {
             Id = StepNames.Baseboards,
+            Checks = [CutCheckKind.Boards],
             Stage = BuildStage.Ground,
             Title = Phrase.Of("Put on the baseboards of the sides"),
             Purpose = Phrase.Of("Film and curtains are held at these boards."),
@@ -233,7 +236,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Joints lie {0} or more off the middle of a bow, with a plate on each face.", Tape(LayoutDefaults.JointClear.Value)),
                 Phrase.Of("Turn the round heads of bolts outwards and file what is sharp: film and curtains rub here."),
             ]),
-            Good = [Phrase.Of("Top edges run to a string within {0}.", Tape(StepTolerances.Frame))],
+            Good = [Phrase.Of("Top edges run to a string within {0}.", Tape(near.Frame))],
             Cautions = [BuildCautions.Tools],
             Overnight = Phrase.Of("May stand as it is."),
         });

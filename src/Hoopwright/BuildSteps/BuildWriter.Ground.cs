@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Hoopwright.BeforeCuts;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -66,7 +68,7 @@ internal sealed partial class BuildWriter
             Good =
             [
                 Phrase.Of("Both diagonals are {0}, alike within {1}.", Tape(set.Diagonal), DiagonalsWithin),
-                Phrase.Of("Both ends are {0} from string to string, within {1}.", Tape(set.Across), Tape(StepTolerances.Frame)),
+                Phrase.Of("Both ends are {0} from string to string, within {1}.", Tape(set.Across), Tape(near.Frame)),
             ],
             Hold = Phrase.Of("Diagonals measured by two people and written down; they differ by no more than {0}.", DiagonalsWithin),
             Cautions = [BuildCautions.Buried, BuildCautions.Taut],
@@ -105,9 +107,9 @@ internal sealed partial class BuildWriter
             ]),
             Good =
             [
-                Phrase.Of("Tops are level from post to post within {0}.", Tape(StepTolerances.Frame)),
-                Phrase.Of("Outer faces touch the string within {0}, and each stands on its mark within {1}.", Tape(StepTolerances.OffString), Tape(StepTolerances.Frame)),
-                Phrase.Of("Outside to outside across is {0} at every bow, within {1}.", Tape(tunnel.Span), Tape(StepTolerances.Frame)),
+                Phrase.Of("Tops are level from post to post within {0}.", Tape(near.Frame)),
+                Phrase.Of("Outer faces touch the string within {0}, and each stands on its mark within {1}.", Tape(OffString), Tape(near.Frame)),
+                Phrase.Of("Outside to outside across is {0} at every bow, within {1}.", Tape(tunnel.Span), Tape(near.Frame)),
             ],
             Hold = Phrase.Of("Span at every bow and both diagonals over the corner posts measured and written down; the diagonals differ by no more than {0}.", DiagonalsWithin),
             Cautions = driven.IsEmpty ? [BuildCautions.Buried] : [BuildCautions.Buried, BuildCautions.Driving],
@@ -151,6 +153,7 @@ internal sealed partial class BuildWriter
         {
             Id = id,
             Stage = stage,
+            Checks = [CutCheckKind.Concrete],
             Title = title,
             Purpose = Phrase.Of("The posts stay where they stand, and water runs off them."),
             After = [after],
@@ -168,7 +171,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Keep it damp and out of sun and frost for three days under sacking or film.")),
             Good =
             [
-                Phrase.Of("Posts are plumb within {0}, and still on their string and marks.", Tape(StepTolerances.Frame)),
+                Phrase.Of("Posts are plumb within {0}, and still on their string and marks.", Tape(near.Frame)),
                 Phrase.Of("Every collar slopes away from its post all round."),
             ],
             Hold = Phrase.Of("Posts looked at again two hours after placing, and none has moved."),

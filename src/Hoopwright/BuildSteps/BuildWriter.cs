@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Hoopwright.AsBuilt;
 using Hoopwright.Cover;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -28,13 +30,18 @@ internal sealed partial class BuildWriter(Tunnel tunnel, CoverPlan cover, Fasten
 
     private static readonly StepWeather Placing = StepWeather.Any with { Coldest = ConcreteColdest, Dry = true };
 
+    // How far a face stands off its string: from memory.
+    private static readonly Length OffString = Length.FromInches(0.125);
+
+    private readonly AsBuiltTolerances near = AsBuiltTolerances.Of(tunnel.Plan, tunnel.Length, new Answers(tunnel.Units));
+
     private readonly List<BuildStep> written = [];
 
     private IEnumerable<EndWall> Framed => tunnel.Ends.Where(end => end.Closing == EndClosing.Framed);
 
     private int Bows => tunnel.Stations.Length;
 
-    private string DiagonalsWithin => Tape(StepTolerances.Diagonals(tunnel.Length));
+    private string DiagonalsWithin => Tape(near.Diagonals);
 
     /// <summary>From bare ground to the last look.</summary>
     internal ImmutableArray<BuildStep> Build()

@@ -1,4 +1,5 @@
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
 using Hoopwright.Sources;
 

@@ -1,3 +1,4 @@
+using Hoopwright.Diagnostics;
 using Hoopwright.Sources;
 
 namespace Hoopwright.CoverSteps;

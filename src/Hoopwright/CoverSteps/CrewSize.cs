@@ -3,6 +3,7 @@ using System.Globalization;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
 using Hoopwright.Days;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;

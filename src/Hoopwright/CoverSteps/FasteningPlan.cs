@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Days;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.CoverSteps;

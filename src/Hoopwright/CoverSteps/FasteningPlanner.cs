@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Cover;
 using Hoopwright.Days;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Diagnostics;
 using Hoopwright.Sources;
 using Hoopwright.Takeoff;
 

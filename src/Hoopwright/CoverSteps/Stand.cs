@@ -1,3 +1,4 @@
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 
 namespace Hoopwright.CoverSteps;

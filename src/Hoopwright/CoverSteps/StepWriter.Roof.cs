@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;

@@ -11,12 +11,12 @@ internal static class SiteBookResults
     public static void SiteBook(ResultWriter json, PlannedTunnel planned, AsBuiltTunnel built, CutChecks checks)
     {
         json.List("measured", built.Measurements.Measured, each => Measured(json, each));
-        json.List("deviations", built.Deviations.Where(each => each.PutRight is not null), each =>
+        json.List("deviations", built.Deviations.Where(each => each.IsOut), each =>
         {
             json.Text("name", each.Measurement.Of.Name);
             json.Length("off", each.Measurement.Off ?? Length.Zero);
-            json.Text("putRight", each.PutRight);
-            json.Text("orElse", each.OrElse);
+            json.Text("putRight", each.PutRightText);
+            json.Text("orElse", each.OrElse?.ToString());
         });
         json.Flag("doesNotFit", built.DoesNotFit);
         if (built.Squaring is { } squaring) json.Group("squaring", () => Square(json, squaring));
@@ -101,7 +101,7 @@ internal static class SiteBookResults
     {
         json.Text("id", check.Id);
         json.Text("verdict", TunnelResults.Word(check.Verdict));
-        json.Text("says", check.Says);
+        json.Text("says", check.SaysText);
         json.Length("shortBy", check.ShortBy);
         json.Text("decision", check.Decision?.Id);
         json.List("needs", check.Needs, need =>

@@ -1,3 +1,4 @@
+using Hoopwright.BeforeCuts;
 using Hoopwright.BuildSteps;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
@@ -70,6 +71,7 @@ internal static class StepResults
         });
         json.Names("good", step.Good.Select(phrase => phrase.ToString()));
         json.Text("hold", step.Hold?.ToString());
+        json.Names("checks", step.Checks.Select(CutCheck.IdOf));
         json.Names("cautions", step.Cautions.Select(caution => caution.Id));
         json.Group("weather", () =>
         {

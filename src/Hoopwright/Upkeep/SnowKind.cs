@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
 using Hoopwright.Strength;

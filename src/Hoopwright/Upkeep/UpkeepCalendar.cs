@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
 
 namespace Hoopwright.Upkeep;

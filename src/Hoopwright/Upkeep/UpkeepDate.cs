@@ -1,4 +1,5 @@
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Upkeep;
 

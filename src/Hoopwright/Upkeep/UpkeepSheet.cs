@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 

@@ -16,7 +16,7 @@ public sealed class SiteBookChapterTests
     {
         string all = Read("gothic-26ft", "packet.pdf");
         // Once on the page of the checks, and once on each of the sheets for holes and posts, film, boards, channel and posts.
-        Assert.True(Count(all, "Measure this first: left side of the string rectangle; right side of the string rectangle; length over the outside of bow 1;") >= 2, "The page of the checks and the sheet of the film.");
+        Assert.True(Count(all, "Measure this first: left side of the string rectangle, right side of the string rectangle, length over the outside of bow 1,") >= 2, "The page of the checks and the sheet of the film.");
         Assert.True(Count(all, "Measure this first:") >= 10, $"{Count(all, "Measure this first:")} times.");
         Assert.DoesNotContain("Planned against measured", all, StringComparison.Ordinal);
     }
@@ -29,15 +29,15 @@ public sealed class SiteBookChapterTests
         Assert.Contains("waits for a second", all, StringComparison.Ordinal);
         Assert.Contains("Go, as decided by invented crew lead", all, StringComparison.Ordinal);
         Assert.True(Count(all, "hole-right-post-19 is short by 4") >= 2, "The stop stands on the page of the checks and on the sheet of the holes.");
-        Assert.Contains("Hold the right string and move front left", all, StringComparison.Ordinal);
+        Assert.Contains("Hold the right string. Move front left", all, StringComparison.Ordinal);
         Assert.Contains("3 of 19 bows were measured over their outside", all, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_crew_reads_it_in_its_language()
     {
-        Assert.Contains("No se ha medido todo lo que esto necesita", Read("gothic-26ft", "crew-es.pdf"), StringComparison.Ordinal);
-        Assert.Contains("Alto: lo medido no concuerda con lo planeado", Read(SamplePlans.BuiltExample, "crew-es.pdf"), StringComparison.Ordinal);
+        Assert.Contains("Mida esto primero: lado izquierdo del rectángulo de hilos", Read("gothic-26ft", "crew-es.pdf"), StringComparison.Ordinal);
+        Assert.Contains("Alto: cortado solo según el plan", Read(SamplePlans.BuiltExample, "crew-es.pdf"), StringComparison.Ordinal);
     }
 
     private static string Read(string example, string file)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Hoopwright.BuildSteps;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Figures;

@@ -1,7 +1,11 @@
+using System.Text.Json;
 using Hoopwright.BeforeCuts;
+using Hoopwright.BuildSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Quantities;
+using Hoopwright.Strength;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.AsBuilt;
@@ -33,6 +37,46 @@ public sealed class BuiltExampleTests
     [Fact]
     public void Checks_say_what_the_story_asks() =>
         Assert.Equal([CutVerdict.Stop, CutVerdict.Stop, CutVerdict.Go, CutVerdict.Stop, CutVerdict.Stop], Planned.Checks!.All.Select(check => check.Verdict));
+
+    [Fact]
+    public void What_it_changed_in_money_and_strength_is_that_against_the_same_plan_without_a_site_book()
+    {
+        PlannedTunnel plain = TunnelWorks.Plan(Planned.Plan with { SiteBook = [] });
+        Assert.Null(plain.ByPlan);
+        Assert.Equal(plain.Orders!.Total, Planned.ByPlan!.Orders!.Total);
+        Assert.NotEqual(plain.Orders.Total, Planned.Orders!.Total);
+        Assert.Equal(plain.Strength!.InWind(StrengthLevel.Storm)!.Wind, Planned.StrengthByPlan!.InWind(StrengthLevel.Storm)!.Wind);
+        using JsonDocument results = JsonDocument.Parse(ResultsJson.Write(Planned));
+        JsonElement changed = results.RootElement.GetProperty("siteBook").GetProperty("changed");
+        decimal more = Planned.Orders.Total.RoundToCents().Amount - plain.Orders.Total.RoundToCents().Amount;
+        Assert.Equal(more, changed.GetProperty("more").GetDecimal(), 2);
+        // Every line that is bought otherwise adds up to it, where each has a price.
+        decimal lines = changed.GetProperty("orders").EnumerateArray().Sum(line => Extension(line, "after") - Extension(line, "before"));
+        Assert.Equal(more, lines, 2);
+
+        static decimal Extension(JsonElement line, string side) => line.TryGetProperty(side, out JsonElement bought) && bought.TryGetProperty("extension", out JsonElement cost) && cost.ValueKind == JsonValueKind.Number ? cost.GetDecimal() : 0;
+    }
+
+    [Fact]
+    public void Steps_that_cut_or_pour_name_the_check_to_look_at_first()
+    {
+        Assert.Equal([CutCheckKind.Film], Step("film-cut").Checks);
+        Assert.Equal([CutCheckKind.Concrete], Step("post-concrete").Checks);
+        Assert.Equal([CutCheckKind.Posts], Step("front-posts").Checks);
+        Assert.Equal([CutCheckKind.Channel], Step("channel").Checks);
+        Assert.Equal([CutCheckKind.Boards], Step("front-boards").Checks);
+        Assert.Empty(Step("bows").Checks);
+
+        static BuildStep Step(string id) => Planned.Steps!.Steps.Single(step => step.Id == id);
+    }
+
+    [Fact]
+    public void A_tolerance_of_the_plan_reaches_what_good_looks_like()
+    {
+        Plan strict = SamplePlans.Example("gothic-26ft") with { Tolerances = new BuildTolerances { Frame = new Written<Length>("3/8 in", Length.FromInches(0.375)) } };
+        BuildStep bows = TunnelWorks.Plan(new PlanReading(strict, false, []), depth: WorkDepth.Orders).Steps!.Steps.Single(step => step.Id == "bows");
+        Assert.Contains("plumb within 3/8\"", string.Join(' ', bows.Good), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Every_number_of_the_results_can_be_asked_about()

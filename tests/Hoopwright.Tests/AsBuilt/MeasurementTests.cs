@@ -104,7 +104,7 @@ public sealed class MeasurementTests
         Assert.False(Laid(book).AsBuilt!.Deviations[0].Measurement.IsOut);
         Deviation strict = Laid(With(Plan, ("bow-03-span", "26' 1\""))).AsBuilt!.Deviations[0];
         Assert.True(strict.Measurement.IsOut);
-        Assert.StartsWith("Move the right post 1\" to the left", strict.PutRight, StringComparison.Ordinal);
+        Assert.StartsWith("Move the right post 1\" to the left", strict.PutRightText, StringComparison.Ordinal);
     }
 
     private static PlannedTunnel Laid(Plan plan) => TunnelWorks.Plan(new PlanReading(plan, false, []), depth: WorkDepth.Layout);

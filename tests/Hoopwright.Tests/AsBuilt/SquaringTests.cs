@@ -66,7 +66,7 @@ public sealed class SquaringTests
         double sideIn = Math.Sqrt((864 * 864) + 9), longIn = Math.Sqrt((315 * 315) + (864 * 864)), shortIn = Math.Sqrt((309 * 309) + (864 * 864));
         PlannedTunnel planned = Measured(312, 312, sideIn, sideIn, longIn, shortIn);
         Deviation diagonal = planned.AsBuilt!.Deviations.First(each => each.Measurement.Of.Name == MeasureNames.DiagonalFromFrontLeft);
-        Assert.Equal("Hold the left string and move front right 1-1/8\" to the front; back right 1-1/16\" to the front.", diagonal.PutRight);
+        Assert.Equal("Hold the left string. Move front right 1-1/8\" to the front. Move back right 1-1/16\" to the front.", diagonal.PutRightText);
     }
 
     private static Squaring Squared(params double[] inches) => Measured(inches).AsBuilt!.Squaring!;

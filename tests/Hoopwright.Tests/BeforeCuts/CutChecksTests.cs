@@ -25,7 +25,7 @@ public sealed class CutChecksTests
     {
         Assert.Equal(Enum.GetValues<CutCheckKind>(), Plain.Checks!.All.Select(check => check.Kind));
         Assert.All(Plain.Checks.All, check => Assert.Equal((CutVerdict.MeasureFirst, Length.Zero), (check.Verdict, check.ShortBy)));
-        Assert.StartsWith("Measure this first: left side of the string rectangle; right side", Plain.Checks.Of(CutCheckKind.Film)!.Says, StringComparison.Ordinal);
+        Assert.StartsWith("Measure this first: left side of the string rectangle, right side", Plain.Checks.Of(CutCheckKind.Film)!.SaysText, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class CutChecksTests
     public void A_reading_in_doubt_is_to_be_taken_again()
     {
         CutCheck film = Film([.. ForFilm, ("square-left", "7' 2\"")]);
-        Assert.Equal((CutVerdict.MeasureFirst, "Measure this first: left side of the string rectangle (again)."), (film.Verdict, film.Says));
+        Assert.Equal((CutVerdict.MeasureFirst, "Measure this first: left side of the string rectangle (again)."), (film.Verdict, film.SaysText));
     }
 
     [Fact]
@@ -66,13 +66,13 @@ public sealed class CutChecksTests
         Assert.Equal(roofIn + moreIn - rollIn, film.Changed.First(piece => piece.Id == "roof-film" && piece.Place.EndsWith("width", StringComparison.Ordinal)).ShortBy.Inches, 0.1);
         // The peaks rise too, and the ends were to be cut at the next whole foot.
         Assert.Equal(film.Changed.Max(piece => piece.ShortBy.Inches), film.ShortBy.Inches);
-        Assert.Contains(TapeText.Of(film.ShortBy, UnitSystem.UsCustomary), film.Says, StringComparison.Ordinal);
+        Assert.Contains(TapeText.Of(film.ShortBy, UnitSystem.UsCustomary), film.SaysText, StringComparison.Ordinal);
 
         Plan decided = With(wide, book);
         decided = decided with { SiteBook = [.. decided.SiteBook, new SiteBookEntry { Id = IdOf(90), Kind = SiteBookKind.Decision, Of = "check-film", Value = "go: wider roll came", By = "Invented lead" }] };
         CutCheck go = Worked(decided).Checks!.Of(CutCheckKind.Film)!;
         Assert.Equal(CutVerdict.Go, go.Verdict);
-        Assert.StartsWith("Go, as decided by Invented lead", go.Says, StringComparison.Ordinal);
+        Assert.StartsWith("Go, as decided by Invented lead", go.SaysText, StringComparison.Ordinal);
 
         Plan again = decided with { SiteBook = [.. decided.SiteBook, new SiteBookEntry { Id = IdOf(95), Kind = SiteBookKind.Measurement, Of = "square-left", Value = "72 ft" }] };
         Assert.Equal(CutVerdict.Stop, Worked(again).Checks!.Of(CutCheckKind.Film)!.Verdict);
@@ -92,10 +92,10 @@ public sealed class CutChecksTests
     {
         CutCheck shallow = Worked(With(Plan, ("hole-left-post-07-depth", "38 in"))).Checks!.Of(CutCheckKind.Concrete)!;
         Assert.Equal((CutVerdict.Stop, 4.0), (shallow.Verdict, Math.Round(shallow.ShortBy.Inches, 6)));
-        Assert.Contains("Dig it deeper", shallow.Says, StringComparison.Ordinal);
+        Assert.Contains("Dig it deeper", shallow.SaysText, StringComparison.Ordinal);
 
         (string, string)[] askew = [("square-front", "26 ft"), ("square-back", "26 ft"), ("square-left", "72 ft"), ("square-right", "72 ft"), ("square-diagonal-front-left", "76' 7-1/2\""), ("square-diagonal-front-right", "76' 5-3/4\"")];
-        Assert.Contains("does not stand square", Worked(With(Plan, askew)).Checks!.Of(CutCheckKind.Concrete)!.Says, StringComparison.Ordinal);
+        Assert.Contains("does not stand square", Worked(With(Plan, askew)).Checks!.Of(CutCheckKind.Concrete)!.SaysText, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using Hoopwright.BuildSteps;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Testing;

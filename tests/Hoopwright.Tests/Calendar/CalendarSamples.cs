@@ -3,6 +3,7 @@ using System.Text;
 using Hoopwright.BuildSteps;
 using Hoopwright.Calendar;
 using Hoopwright.CoverSteps;
+using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Takeoff;

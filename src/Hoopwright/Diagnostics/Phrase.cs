@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace Hoopwright.CoverSteps;
+namespace Hoopwright.Diagnostics;
 
 /// <summary>A sentence with places for numbers and names, so that it can be said in the language of a crew.</summary>
 /// <param name="Pattern">The sentence in English with places {0}, {1}.</param>
