@@ -238,10 +238,18 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     public Table Cuts(CutSheet sheet) => new("cuts-" + FileNames.Of(sheet.Name), $"{Say("Cut list")}: {NameOf(sheet, words)}, {Say(sheet.Proof)}",
         [new(Say("Bar"), 0.8, TextAlign.End), new(Say("From"), 1.8), new(Say("Pieces in cutting order, a box to tick for each cut: number, length, for"), 8), new(Say("Left"), 1.6, TextAlign.End)],
         [
-            .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.OnHand ? " " + Say("on hand") : ""),
-                string.Join(";  ", bar.Pieces.Select(piece => $"{Box}{piece.Number}: {Tape(piece.Length)} {LabelOf(piece)}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", " + Say("keep") : "")}")),
+            .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.IsRest ? " " + Say("rest") : bar.OnHand ? " " + Say("on hand") : ""),
+                StateOf(bar) + string.Join(";  ", bar.Pieces.Select(piece => $"{(bar.State == CutBarState.ToCut ? Box : "")}{piece.Number}: {Tape(piece.Length)} {LabelOf(piece)}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", " + Say("keep") : "")}")),
         ])
     { Drawing = sheet.IsSawn ? "cut-lists" : null };
+
+    private string StateOf(CutBar bar) => bar.State switch
+    {
+        CutBarState.ToCut => "",
+        CutBarState.Cut => Say("Cut already:") + " ",
+        CutBarState.Bad => Say("Bad, not used."),
+        CutBarState.Spare => Say("Not needed any more."),
+    };
 
     // The English sheets carry the name of the member; a crew that reads another language is told where the piece goes.
     private string LabelOf(CutBarPiece piece) => words.Language == "en" || piece.Place.Length == 0 ? Say(piece.Label) : $"{Say(piece.Label)} ({Say(piece.Place)})";

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.BuildSteps;
 using Hoopwright.Calendar;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Packets;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 
 namespace Hoopwright.Sheets.Words;

@@ -61,7 +61,8 @@ internal sealed partial class BuildWriter
         {
             Add(From(channel, Phrase.Of("Wire in the channel holds the film along every edge."), [After(StepNames.Braces), After(StepNames.Purlins), After(StepNames.Ridge), After(StepNames.HipBoards), After(StepNames.Bows)],
                 Tasks(StepTimes.Task("A channel screw set", (int)Count(channel.Materials, Items.ChannelScrew), 0.42, 0.55)),
-                2, 4, Tools(("cordless drill", 2), ("saw for tube", 1), ("file", 1), ("ladder", 2)), Phrase.Of("May stand as it is."), "left-side") with { Checks = [CutCheckKind.Channel] });
+                2, 4, Tools(("cordless drill", 2), ("saw for tube", 1), ("file", 1), ("ladder", 2)), Phrase.Of("May stand as it is."), "left-side") with
+            { Checks = [CutCheckKind.Channel] });
         }
         FasteningStep tape = fastening.Steps.Single(step => step.Id == StepNames.Tape);
         Add(From(tape, Phrase.Of("Film lasts where nothing cuts it or burns it."),

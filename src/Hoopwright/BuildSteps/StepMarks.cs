@@ -27,7 +27,7 @@ public static class StepMarks
                 SiteBookKind.Signed => mark with { Signed = entry },
                 SiteBookKind.Undone => mark with { IsDone = false, Day = null, Signed = null },
                 SiteBookKind.Note or SiteBookKind.Photo => mark with { Notes = mark.Notes.Add(entry) },
-                SiteBookKind.Measurement or SiteBookKind.Decision or SiteBookKind.Correction or null => mark,
+                SiteBookKind.Measurement or SiteBookKind.Decision or SiteBookKind.Cut or SiteBookKind.Correction or null => mark,
             };
         }
         return marks.ToImmutableDictionary(StringComparer.Ordinal);

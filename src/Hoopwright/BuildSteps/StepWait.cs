@@ -1,4 +1,3 @@
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 
 namespace Hoopwright.BuildSteps;

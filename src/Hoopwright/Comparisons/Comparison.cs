@@ -3,7 +3,6 @@ using Hoopwright.Diagnostics;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 
 namespace Hoopwright.Comparisons;
 

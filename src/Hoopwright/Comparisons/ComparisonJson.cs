@@ -1,5 +1,4 @@
 using Hoopwright.Diagnostics;
-using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Strength;
 

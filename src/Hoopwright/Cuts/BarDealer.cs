@@ -24,40 +24,56 @@ internal static class BarDealer
             pattern++;
             foreach ((StockOffer offer, ImmutableArray<Slot> slots) in alike)
             {
-                Length from = saw.Trim;
-                var pieces = ImmutableArray.CreateBuilder<CutBarPiece>(slots.Length);
-                foreach (Slot slot in slots)
-                {
-                    pieces.Add(new CutBarPiece
+                ImmutableArray<CutBarPiece> pieces =
+                [
+                    .. slots.Select(slot => new CutBarPiece
                     {
                         Number = FormattableString.Invariant($"{letter}{++number}"),
                         MemberId = slot.Piece.MemberId,
                         Label = slot.Parts == 1 ? slot.Piece.Label : FormattableString.Invariant($"{slot.Piece.Label}, {slot.Part} of {slot.Parts}"),
                         Place = slot.Piece.Place,
                         Length = slot.Length,
-                        From = from,
+                        From = Length.Zero,
                         Part = slot.Part,
                         Parts = slot.Parts,
-                    });
-                    from += slot.Length + saw.Kerf;
-                }
-                // The last piece may end with the bar, or so near to it that the saw takes the rest.
-                Length ends = pieces[^1].To, last = Length.Min(saw.Kerf, offer.Length - ends), leftover = offer.Length - ends - last;
-                bars.Add(new CutBar
-                {
-                    Number = bars.Count + 1,
-                    Pattern = pattern,
-                    Stock = offer.Length,
-                    OnHand = offer.OnHand,
-                    Trim = saw.Trim,
-                    Pieces = pieces.MoveToImmutable(),
-                    KerfLost = (saw.Kerf * (slots.Length - 1)) + last,
-                    Leftover = leftover,
-                    LeftoverUseful = leftover > Length.Zero && leftover >= saw.UsefulLeftover,
-                });
+                    }),
+                ];
+                bars.Add(Bar(bars.Count + 1, pattern, offer.Length, offer.OnHand, pieces, saw));
             }
         }
         return bars.ToImmutable();
+    }
+
+    /// <summary>A stock piece and the marks on it.</summary>
+    /// <param name="number">Its number on the sheet.</param>
+    /// <param name="pattern">The pattern it is cut by.</param>
+    /// <param name="stock">Its length.</param>
+    /// <param name="onHand">True when it lies in the barn.</param>
+    /// <param name="pieces">Its pieces in cutting order, at least one; where they start is not looked at.</param>
+    /// <param name="saw">The rules of the saw.</param>
+    public static CutBar Bar(int number, int pattern, Length stock, bool onHand, ImmutableArray<CutBarPiece> pieces, SawRules saw)
+    {
+        Length from = saw.Trim;
+        var marked = ImmutableArray.CreateBuilder<CutBarPiece>(pieces.Length);
+        foreach (CutBarPiece piece in pieces)
+        {
+            marked.Add(piece with { From = from });
+            from += piece.Length + saw.Kerf;
+        }
+        // The last piece may end with the bar, or so near to it that the saw takes the rest.
+        Length ends = marked[^1].To, last = Length.Min(saw.Kerf, stock - ends), leftover = stock - ends - last;
+        return new CutBar
+        {
+            Number = number,
+            Pattern = pattern,
+            Stock = stock,
+            OnHand = onHand,
+            Trim = saw.Trim,
+            Pieces = marked.MoveToImmutable(),
+            KerfLost = (saw.Kerf * (pieces.Length - 1)) + last,
+            Leftover = leftover,
+            LeftoverUseful = leftover > Length.Zero && leftover >= saw.UsefulLeftover,
+        };
     }
 
     /// <summary>The different ways of cutting, in the order of the bars.</summary>

@@ -18,6 +18,15 @@ public sealed record CutBar
     /// <summary>True when it already lies in the barn.</summary>
     public required bool OnHand { get; init; }
 
+    /// <summary>What has become of it.</summary>
+    public CutBarState State { get; init; }
+
+    /// <summary>The entry of the site book that says what has become of it; null where none does, or it has no identity.</summary>
+    public string? EntryId { get; init; }
+
+    /// <summary>True when it is what was left of another one, so that it need not be bought.</summary>
+    public bool IsRest { get; init; }
+
     /// <summary>What is cut off its end first.</summary>
     public required Length Trim { get; init; }
 

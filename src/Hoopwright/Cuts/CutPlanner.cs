@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Cuts.Progress;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
@@ -31,13 +32,20 @@ public static class CutPlanner
         PriceBook prices = PriceBook.Of(plan);
         var joints = new TakeoffDraft();
         var sheets = ImmutableArray.CreateBuilder<CutSheet>();
+        ImmutableArray<CutRecord> records = CutRecordReader.Read(plan, found);
         foreach (ImmutableArray<MaterialLine> lines in Groups(takeoff))
         {
             StockOffers offers = StockOffers.Of(lines, takeoff, plan, prices, answers.Units, found);
             // A knife at a mark takes nothing away.
             SawRules cutter = Items.IsSawn(lines[0].Item) ? saw : saw with { Kerf = Length.Zero, Trim = Length.Zero };
-            sheets.Add(new SheetPlanner(lines, offers, cutter, effort, found, joints, memory).Sheet(LetterOf(sheets.Count)));
+            CutSheet sheet = new SheetPlanner(lines, offers, cutter, effort, found, joints, memory).Sheet(LetterOf(sheets.Count));
+            ImmutableArray<CutRecord> own = [.. records.Where(record => record.Name == sheet.Name)];
+            sheets.Add(own.IsEmpty ? sheet : new CutResumer(sheet, cutter, effort, found).Resume(own));
         }
+        found.AddRange(records.Where(record => sheets.All(sheet => sheet.Name != record.Name)).Select(record => new Diagnostic(
+            "site-book.cut.item-unknown", Severity.Warning, record.Path + ".of", "There is no cut list of this name.", SeenText.Shorten(record.Name), NearestWord.Accepted(record.Name, [.. sheets.Select(sheet => sheet.Name)]))));
+        if (sheets.Any(sheet => sheet.Progress is not null))
+            found.Add(new Diagnostic("assumed.cuts.bought", Severity.Assumption, "siteBook", "Of cut lists that were begun, what is not cut yet is taken as bought.", null, "as ordered"));
         return new CutSheets(sheets.ToImmutable(), joints.List().Lines, found.ToImmutable());
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Hoopwright.Cuts.Progress;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
@@ -29,13 +30,16 @@ public sealed record CutSheet
     /// <summary>The stock lengths that could be had, those on hand first.</summary>
     public required ImmutableArray<StockOffer> Offers { get; init; }
 
-    /// <summary>The stock pieces in the order they are cut: alike ones together, longest first.</summary>
+    /// <summary>The stock pieces in the order they are cut: alike ones together, longest first; those that are cut, bad or spare among them.</summary>
     public required ImmutableArray<CutBar> Bars { get; init; }
 
-    /// <summary>The different ways of cutting, in the order of the bars.</summary>
+    /// <summary>How far it has got; null while nothing is said of it in the site book.</summary>
+    public CutSheetProgress? Progress { get; init; }
+
+    /// <summary>The different ways of cutting what is still to be cut, in the order of the bars.</summary>
     public required ImmutableArray<CutSheetPattern> Patterns { get; init; }
 
-    /// <summary>Pieces of equal length that can be cut against one saw stop, longest first.</summary>
+    /// <summary>Pieces of equal length, still to be cut, that can be cut against one saw stop, longest first.</summary>
     public required ImmutableArray<SawStop> Stops { get; init; }
 
     /// <summary>Joints of the runs that are joined from several pieces, run by run from its start.</summary>

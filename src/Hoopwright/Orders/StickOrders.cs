@@ -17,7 +17,7 @@ internal static class StickOrders
                 [.. takeoff.Where(line => line.Unit == MaterialUnit.CutLengths && line.Item == sheet.Item && line.Size == sheet.Size)];
             ImmutableArray<(BuildStage, decimal)> weights = [.. lines.GroupBy(line => line.Stage)
                 .Select(group => (group.Key, group.Sum(line => line.Pieces.Sum(piece => (decimal)piece.Exact.Metres))))];
-            foreach (IGrouping<Length, CutBar> bars in sheet.Bars.GroupBy(bar => bar.Stock).OrderBy(group => group.Key))
+            foreach (IGrouping<Length, CutBar> bars in sheet.Bars.Where(bar => !bar.IsRest).GroupBy(bar => bar.Stock).OrderBy(group => group.Key))
             {
                 PackPrice? price = sheet.Offers.FirstOrDefault(offer => !offer.OnHand && offer.Length == bars.Key)?.Price;
                 int onHand = bars.Count(bar => bar.OnHand);

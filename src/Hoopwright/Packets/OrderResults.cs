@@ -3,6 +3,7 @@ using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
+using Hoopwright.Cuts.Progress;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Orders;
 using Hoopwright.Takeoff;
@@ -165,6 +166,18 @@ internal static class OrderResults
         json.Number("gapPercent", decimal.Round((decimal)sheet.Gap.Percent, 3));
         json.Count("joinsCompared", sheet.JoinsCompared);
         json.Text("says", sheet.Says);
+        if (sheet.Progress is { } progress)
+        {
+            json.Group("progress", () =>
+            {
+                json.Count("cut", progress.Cut);
+                json.Count("bad", progress.Bad);
+                json.Count("kept", progress.Kept);
+                json.Count("changed", progress.Changed);
+                json.Flag("fewestChanged", progress.FewestChanged);
+                json.List("further", progress.Further, length => json.Length("length", length));
+            });
+        }
         json.List("joints", sheet.Joints, joint =>
         {
             json.Text("for", joint.MemberId);
@@ -187,9 +200,13 @@ internal static class OrderResults
             json.Count("number", bar.Number);
             json.Length("stock", bar.Stock);
             json.Flag("onHand", bar.OnHand);
+            json.Text("state", TunnelResults.Word(bar.State));
+            json.Flag("isRest", bar.IsRest);
+            json.Text("entry", bar.EntryId);
             json.List("pieces", bar.Pieces, piece =>
             {
                 json.Text("number", piece.Number);
+                json.Text("name", CutPieceName.Of(piece).Text(piece.Parts));
                 json.Length("from", piece.From);
                 json.Length("length", piece.Length);
                 json.Text("for", piece.MemberId);

@@ -75,6 +75,9 @@ internal static class OrderWorkings
         Workings.Of("cuts[*].joints[*].at", "distance of the joint from the start of the run; moved back to clear the bows", Practice, [], []),
         Workings.Of("cuts[*].bars[*].number", "cutting order", Practice, [], []),
         Workings.Of("cuts[*].bars[*].stock", "length of the bar as sold or on hand", Practice, [], []),
+        .. from count in (string[])["cut", "bad", "kept", "changed"]
+           select Workings.Of("cuts[*].progress." + count, "stock pieces that the site book says are cut or bad, and those still to be cut as planned and otherwise", Geometry, [], ["siteBook"]),
+        Workings.Of("cuts[*].progress.further[*].length", "least further cost for what is left, with as many stock pieces as can be cut as they were planned", Geometry, [], ["siteBook", "prices.items"]),
         Workings.Of("cuts[*].stops[*].length", "pieces of one length, cut against one stop", Geometry, [], []),
         Workings.Of("cuts[*].madeToLength[*].length", "length of a member that is longer than any stock", Geometry, [], []),
         Workings.Of("cuts[*].bars[*].pieces[*].from", "trim, and the pieces and saw cuts before it", Geometry, [], ["cuts.kerf", "cuts.endTrim"]),

@@ -9,16 +9,16 @@ public sealed record SiteBookEntry : PlanSection
     [Description("An identity that sorts by time.")]
     public string? Id { get; init; }
 
-    /// <summary>measurement, done, signed, undone, note, photo, decision or correction.</summary>
-    [Description("measurement, done, signed, undone, note, photo, decision or correction.")]
+    /// <summary>measurement, done, signed, undone, note, photo, decision, cut or correction.</summary>
+    [Description("measurement, done, signed, undone, note, photo, decision, cut or correction.")]
     public SiteBookKind? Kind { get; init; }
 
-    /// <summary>What it is about: the id of a member, piece or step, or a path in the plan.</summary>
-    [Description("What it is about: the id of a member, piece or step, or a path in the plan.")]
+    /// <summary>What it is about: the id of a member, piece or step, the item and size of a cut list, or a path in the plan.</summary>
+    [Description("What it is about: the id of a member, piece or step, the item and size of a cut list, or a path in the plan.")]
     public string? Of { get; init; }
 
-    /// <summary>The measured value, the day it was done such as 2026-04-18, the decision as typed, or a small picture.</summary>
-    [Description("The measured value, the day it was done such as 2026-04-18, the decision as typed, or a small picture.")]
+    /// <summary>The measured value, the day it was done such as 2026-04-18, the decision as typed, a stock length and the pieces cut from it, or a small picture.</summary>
+    [Description("The measured value, the day it was done such as 2026-04-18, the decision as typed, a stock length and the pieces cut from it, or a small picture.")]
     public string? Value { get; init; }
 
     /// <summary>Who wrote it, as typed.</summary>

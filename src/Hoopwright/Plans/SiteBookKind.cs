@@ -24,6 +24,9 @@ public enum SiteBookKind
     /// <summary>A decision.</summary>
     Decision,
 
+    /// <summary>A board, tube or stick that was cut, or turned out bad.</summary>
+    Cut,
+
     /// <summary>Gives an earlier entry another value, or takes it back when it gives none.</summary>
     Correction,
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Cover;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;

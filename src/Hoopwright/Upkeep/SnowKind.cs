@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;

@@ -1,4 +1,3 @@
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;

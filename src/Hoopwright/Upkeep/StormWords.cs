@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Quantities;
 using Hoopwright.Strength;

@@ -1,7 +1,6 @@
 using System.Text;
 using Hoopwright.BuildSteps;
 using Hoopwright.Calendar;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;

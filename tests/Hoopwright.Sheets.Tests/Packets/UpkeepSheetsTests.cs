@@ -1,5 +1,4 @@
 using System.Text;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;

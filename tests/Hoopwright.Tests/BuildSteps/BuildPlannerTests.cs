@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Hoopwright.BuildSteps;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;

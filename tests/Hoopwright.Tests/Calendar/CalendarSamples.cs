@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text;
 using Hoopwright.BuildSteps;
 using Hoopwright.Calendar;
-using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
