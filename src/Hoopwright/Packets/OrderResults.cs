@@ -3,8 +3,8 @@ using Hoopwright.Cover;
 using Hoopwright.Cover.Pull;
 using Hoopwright.CoverSteps;
 using Hoopwright.Cuts;
-using Hoopwright.Cuts.Progress;
 using Hoopwright.Cuts.Film;
+using Hoopwright.Cuts.Progress;
 using Hoopwright.Orders;
 using Hoopwright.Takeoff;
 

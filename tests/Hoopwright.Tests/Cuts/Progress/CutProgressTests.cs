@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using Hoopwright.Cuts;
 using Hoopwright.Cuts.Progress;
