@@ -5,6 +5,7 @@ using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Words;
 using static Hoopwright.Sheets.Figures.FigureSheet;
+using DoorSwing = Hoopwright.Plans.DoorSwing;
 
 namespace Hoopwright.Sheets.Figures;
 
@@ -23,7 +24,8 @@ internal static class SetOutFigure
             ? Angle.FromDegrees(90 + faces.Value.Degrees)
             : null;
         DrawingBuilder builder = sheet.Start(say.Say("Set-out"), say.Fill("Plan of strings, posts, diagonals and batter boards of {0}.", sheet.Project), number, north);
-        Length around = Length.FromFeet(4);
+        // Room for batter boards and for the widest leaf that swings.
+        Length around = tunnel.Ends.SelectMany(end => end.Doors).SelectMany(door => door.Leaves).Where(leaf => leaf.HingeLeft is not null).Select(leaf => leaf.Width).Append(Length.FromFeet(4)).Max();
         Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, builder.Room.Inset(0, 17, 0, 0), spareMm: 4);
 
         figure.On("strings").Rectangle(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
@@ -51,6 +53,11 @@ internal static class SetOutFigure
             }
             foreach (DoorOpening door in end.Doors)
             {
+                if (door.Leaves.Any(leaf => leaf.HingeLeft is not null))
+                {
+                    foreach (DoorLeaf leaf in door.Leaves) Swing(figure, end, door, leaf, span);
+                    continue;
+                }
                 Length outwards = end.IsFront ? -Length.FromInches(18) : Length.FromInches(18);
                 figure.On("doors").Line(At(end.Along + outwards, span - door.RoughLeft), At(end.Along + outwards, span - door.RoughRight), LineRole.Dimension, Ink.Lumber);
             }
@@ -84,5 +91,16 @@ internal static class SetOutFigure
 
         PlanePoint Nearest(TunnelPoint point) => At(
             Length.Max(Length.Zero, Length.Min(length, point.Y)), span - Length.Max(Length.Zero, Length.Min(span, point.X)));
+    }
+
+    /// <summary>A leaf open square to its end, and the quarter circle that its free edge runs.</summary>
+    private static void Swing(Figure figure, EndWall end, DoorOpening door, DoorLeaf leaf, Length span)
+    {
+        bool isLeft = leaf.HingeLeft == true, isOut = door.Swing == DoorSwing.Out;
+        PlanePoint hinge = At(end.Along, span - (isLeft ? leaf.Left : leaf.Left + leaf.Width));
+        double closedDeg = isLeft ? -90 : 90, openDeg = end.IsFront == isOut ? 180 : 0, sweepDeg = Math.IEEERemainder(openDeg - closedDeg, 360);
+        Length reach = end.IsFront == isOut ? -leaf.Width : leaf.Width;
+        figure.On("doors").Line(hinge, At(hinge.Across + reach, hinge.Up), LineRole.Dimension, Ink.Lumber)
+            .Path(ModelPath.Arc(hinge, leaf.Width, Angle.FromDegrees(closedDeg), Angle.FromDegrees(sweepDeg)), LineRole.Dimension, Ink.Lumber);
     }
 }
