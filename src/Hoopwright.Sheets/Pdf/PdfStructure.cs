@@ -15,11 +15,36 @@ internal sealed class PdfStructure(PdfDocument document)
     private readonly UAManager manager = UAManager.ForDocument(document);
     private readonly StructureBuilder builder = UAManager.ForDocument(document).StructureBuilder;
     private readonly Stack<PdfRole> open = new();
+    private readonly List<PdfItem> parents = [];
 
     private bool IsWhole => open.TryPeek(out PdfRole role) && role is PdfRole.Figure or PdfRole.Artifact;
 
     /// <summary>Paints the marks of a page.</summary>
     internal void Paint(PdfSheet sheet, PdfPage page, PdfPainter painter)
+    {
+        PaintAll(sheet, page, painter);
+        // PDFsharp looks through the whole tree of parents for every part; what earlier pages put there waits aside.
+        PdfArray numbers = Numbers();
+        parents.AddRange(numbers.Elements);
+        numbers.Elements.Clear();
+    }
+
+    /// <summary>Ends the structure once all pages are painted.</summary>
+    internal void Finish()
+    {
+        PdfArray numbers = Numbers();
+        foreach (PdfItem item in parents) numbers.Elements.Add(item);
+    }
+
+    private PdfArray Numbers()
+    {
+        PdfDictionary tree = manager.StructureTreeRoot.Elements.GetDictionary("/ParentTree")!;
+        if (tree.Elements.GetArray("/Nums") is { } numbers) return numbers;
+        tree.Elements["/Nums"] = new PdfArray(document);
+        return tree.Elements.GetArray("/Nums")!;
+    }
+
+    private void PaintAll(PdfSheet sheet, PdfPage page, PdfPainter painter)
     {
         if (sheet.Tags.IsEmpty)
         {

@@ -46,6 +46,7 @@ public static partial class PdfWriter
             Compress(page);
             chapter = Bookmarks(document, sheet, page, chapter);
         }
+        structure.Finish();
         Labels(document, sheets);
 
         using MemoryStream stream = new();

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hoopwright.Packets;
-using Hoopwright.Plans;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Packets;
