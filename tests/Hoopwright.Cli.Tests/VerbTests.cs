@@ -70,6 +70,21 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Only_the_kinds_that_are_asked_for_are_written_and_listed()
+    {
+        Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--only", "dxf", "gltf", "--only", "xlsx").Code);
+        string[] files = [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)];
+        Assert.Equal([".dxf", ".glb", ".html", ".xlsx"], files.Select(Path.GetExtension).Distinct().Order(StringComparer.Ordinal));
+        string list = File.ReadAllText(Path.Combine(folder, "index.html"));
+        Assert.All(files.Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Where(file => file != "index.html"), file => Assert.Contains($"href=\"{file}\"", list, StringComparison.Ordinal));
+        string whole = File.ReadAllText(files.First(file => file.EndsWith("-set-out.dxf", StringComparison.Ordinal)));
+        Assert.Contains("\nDIMENSION\n", whole, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--only", "dxf", "--exploded").Code);
+        string exploded = File.ReadAllText(files.First(file => file.EndsWith("-set-out.dxf", StringComparison.Ordinal)));
+        Assert.DoesNotContain("\nDIMENSION\n", exploded, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_zip_holds_the_packet_in_one_file()
     {
         Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--zip", "--paper", "a4").Code);
@@ -90,6 +105,7 @@ public sealed class VerbTests : IDisposable
     [Theory]
     [InlineData("paket")]
     [InlineData("check")]
+    [InlineData("packet", "plan.json", "--only", "dwg")]
     [InlineData("packet", "plan.json", "--paper", "legal")]
     [InlineData("packet", "plan.json", "--date", "yesterday")]
     public void Wrong_usage_ends_with_two(params string[] args)

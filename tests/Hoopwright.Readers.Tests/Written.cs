@@ -23,6 +23,9 @@ internal static class Written
     /// <summary>The folder; a packet in a folder of its own for each plan.</summary>
     public static string Folder => Made.Value;
 
+    /// <summary>A folder for what is made of them.</summary>
+    public static string Scratch { get; } = Temporary("hoopwright-scratch-");
+
     /// <summary>The names of the packets.</summary>
     public static ImmutableArray<string> Names { get; } = [.. SamplePlans.GoodExamples, SamplePlans.BuiltExample, Hostile];
 
@@ -33,10 +36,16 @@ internal static class Written
         return Plans[name];
     }
 
+    private static string Temporary(string prefix)
+    {
+        string folder = Directory.CreateTempSubdirectory(prefix).FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        return folder;
+    }
+
     private static string Make()
     {
-        string folder = Directory.CreateTempSubdirectory("hoopwright-readers-").FullName;
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        string folder = Temporary("hoopwright-readers-");
         foreach (string name in Names)
         {
             byte[] text = name == Hostile ? Encoding.UTF8.GetBytes(HostilePlan.Text) : SamplePlans.ExampleBytes(name);

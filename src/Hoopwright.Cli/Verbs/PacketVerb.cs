@@ -6,6 +6,7 @@ using Hoopwright.Diagnostics;
 using Hoopwright.Inside;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Sheets.Dxf;
 using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Words;
@@ -31,17 +32,21 @@ internal static class PacketVerb
         var date = new DayOption();
         var weather = new Option<string?>("--weather") { Description = "A weather or forecast file: the packet then says when the film can be pulled, and by a file of a year what it is like inside.", HelpName = "FILE" };
         var weatherInput = new WeatherInput();
+        var only = new Option<string[]>("--only") { Description = "Only these kinds of file: pdf, svg, dxf, gltf, csv, xlsx, ics, geojson, json; everything when left out.", HelpName = "KIND", AllowMultipleArgumentsPerToken = true };
+        only.AcceptOnlyFromAmong([.. Enum.GetNames<PacketForm>().Select(name => name.ToLowerInvariant())]);
+        var exploded = new Option<bool>("--exploded") { Description = "Dimensions of DXF drawings as plain lines and texts." };
         var command = new Command("packet", """
-            Writes the whole packet: PDF, drawings, tables, results.
+            Writes the whole packet: PDF, drawings, tables, model, results; index.html lists them.
 
             Examples:
               hoopwright packet my-tunnel.json --out packet
               hoopwright packet my-tunnel.json --out packet --zip --paper a4
+              hoopwright packet my-tunnel.json --out packet --only dxf xlsx
               hoopwright packet my-tunnel.json --out packet --drawings tabloid --revision B
               hoopwright packet my-tunnel.json --out packet --crew es
               hoopwright packet my-tunnel.json --out packet --weather forecast.json --clock -04:00
               hoopwright packet my-tunnel.json --out packet --weather my-station.epw
-            """) { input.File, folder, zip, paper, drawnOn, revision, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
+            """) { input.File, folder, zip, paper, drawnOn, revision, only, exploded, crew, date.Option, weather, weatherInput.From, weatherInput.Clock, input.Prices, input.Json };
         command.SetAction(parsed =>
         {
             terminal.Progress("Working out the plan …");
@@ -65,8 +70,15 @@ internal static class PacketVerb
                 days = new CoverWeather(report, read.Record!, inside?.Report);
             }
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, parsed.GetValue(crew), days,
-                parsed.GetValue(drawnOn) switch { "tabloid" => Paper.Tabloid, "a3" => Paper.A3, _ => null }, parsed.GetValue(revision));
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, new PacketChoice
+            {
+                Only = [.. (parsed.GetValue(only) ?? []).Select(name => Enum.Parse<PacketForm>(name, ignoreCase: true))],
+                Crew = parsed.GetValue(crew),
+                Weather = days,
+                DrawnOn = parsed.GetValue(drawnOn) switch { "tabloid" => Paper.Tabloid, "a3" => Paper.A3, _ => null },
+                Revision = parsed.GetValue(revision),
+                Dimensions = parsed.GetValue(exploded) ? DxfDimensions.Exploded : DxfDimensions.Entities,
+            });
             string to = parsed.GetValue(folder) ?? "packet";
             terminal.Progress("Writing …");
             int left = 0;
@@ -83,7 +95,7 @@ internal static class PacketVerb
             else
             {
                 DiagnosticPrinter.Print(terminal.Messages, terminal, planned.Diagnostics.Where(each => each.Severity == Severity.Warning), reading);
-                terminal.Out.WriteLine($"Wrote {(parsed.GetValue(zip) ? Path.Combine(to, "packet.zip") : $"{files.Length.ToString(CultureInfo.InvariantCulture)} files to {to}; begin with {Path.Combine(to, "packet.pdf")}")}.");
+                terminal.Out.WriteLine($"Wrote {(parsed.GetValue(zip) ? Path.Combine(to, "packet.zip") : $"{files.Length.ToString(CultureInfo.InvariantCulture)} files to {to}; begin with {Path.Combine(to, files.Any(file => file.Name == "packet.pdf") ? "packet.pdf" : "index.html")}")}.");
                 if (left > 0) terminal.Out.WriteLine($"Took away {left.ToString(CultureInfo.InvariantCulture)} drawings and tables of an earlier packet in {to}.");
                 terminal.Out.WriteLine(DiagnosticPrinter.Count(planned.Diagnostics));
             }
@@ -98,7 +110,8 @@ internal static class PacketVerb
         if (!File.Exists(Path.Combine(to, "results.json")) || !File.Exists(Path.Combine(to, "packet.pdf"))) return 0;
         return Cleared("drawings", ".svg") + Cleared("drawings", ".dxf") + Cleared("tables", ".csv");
 
-        int Cleared(string folder, string ending) => Files.Clear(Path.Combine(to, folder), ending,
+        // A kind of file that is not written this time stays as it is.
+        int Cleared(string folder, string ending) => !files.Any(file => file.Name.EndsWith(ending, StringComparison.Ordinal)) ? 0 : Files.Clear(Path.Combine(to, folder), ending,
             files.Where(file => file.Name.StartsWith(folder + "/", StringComparison.Ordinal)).Select(file => file.Name[(folder.Length + 1)..]).ToHashSet(StringComparer.Ordinal));
     }
 }

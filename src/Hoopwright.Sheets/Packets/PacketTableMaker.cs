@@ -223,7 +223,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
             .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule)),
         ]);
 
-    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {Name(supplier)}",
+    public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {NameOf(supplier)}",
         [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
             .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), OrderAmount.Needed(line, planned.Units), line.Waste + line.Spare == 0 ? "" : OrderAmount.Of(line, line.Waste + line.Spare, planned.Units),
@@ -291,7 +291,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         _ => line.Package,
     };
 
-    private static string Name(Supplier supplier) => supplier switch
+    internal static string NameOf(Supplier supplier) => supplier switch
     {
         Supplier.LumberYard => "lumber yard",
         Supplier.SteelMerchant => "steel merchant",

@@ -13,6 +13,8 @@ using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Dxf;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.GeoJson;
+using Hoopwright.Sheets.Gltf;
 using Hoopwright.Sheets.Ics;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
@@ -22,51 +24,58 @@ using Hoopwright.Sheets.Words;
 
 namespace Hoopwright.Sheets.Packets;
 
-/// <summary>The whole packet: one PDF, drawings as SVG, tables as CSV, the results and the plan.</summary>
+/// <summary>The whole packet: pages to print, drawings, tables, model, calendar, map, the results and the plan, with a list of them all.</summary>
 public static class PacketWriter
 {
-    /// <summary>Every file of the packet.</summary>
+    /// <summary>Every file of the packet, the list of them first.</summary>
     /// <param name="planned">A plan that was worked out; it must have a tunnel.</param>
     /// <param name="paper">Letter or A4.</param>
     /// <param name="date">The day on the sheets. It comes from outside, so that the same plan gives the same bytes.</param>
     /// <param name="sideBySide">How to run what needs nothing of each other; null for one after the other.</param>
-    /// <param name="crew">The language of crew sheets to go with it, one of <see cref="CrewWords.Languages"/>; null for none.</param>
-    /// <param name="weather">When the film can be pulled and what a year inside is like, by a weather file; null for none.</param>
-    /// <param name="drawnOn">The paper of the drawings, such as tabloid or A3; that of the pages when null.</param>
-    /// <param name="revision">Which revision it is, as the title strips print it; null for none.</param>
-    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, string? crew = null, CoverWeather? weather = null, Paper? drawnOn = null, string? revision = null)
+    /// <param name="choice">What goes into it; null for everything without crew sheets.</param>
+    public static ImmutableArray<PacketFile> Write(PlannedTunnel planned, Paper paper, DateOnly date, SideBySide? sideBySide = null, PacketChoice? choice = null)
     {
         Tunnel tunnel = Built(planned);
         sideBySide ??= InTurn.Run;
+        choice ??= new PacketChoice();
+        string? crew = choice.Crew is "en" ? null : choice.Crew;
+        CrewWords crewWords = CrewWords.Of(choice.Crew ?? CrewWords.English.Language);
+        CoverWeather? weather = choice.Weather;
         ImmutableArray<TunnelFigure> figures = [];
-        FigureSheet sheet = Sheet(planned, drawnOn ?? paper, date) with { Revision = revision };
+        FigureSheet sheet = Sheet(planned, choice.DrawnOn ?? paper, date) with { Revision = choice.Revision };
         ImmutableArray<(string Name, Drawing Drawing)> charts = WeatherChapter.Charts(weather, sheet);
         ImmutableArray<Table> weatherTables = WeatherChapter.TablesOf(weather, planned.Units);
         ImmutableArray<(string Name, Drawing Drawing)> insideCharts = InsideChapter.Charts(weather?.Inside, sheet);
         PacketTables? tables = null;
-        PacketFile[] pdf = [], drawings = [], sheets = [], texts = [], crewPdf = [], cards = [], upkeep = [], plans = [];
+        PacketFile[] pdf = [], crewPdf = [], cards = [], upkeep = [], calendar = [], svg = [], dxf = [], csv = [], workbook = [], model = [], map = [], texts = [];
         sideBySide(
-            () => figures = TunnelFigures.Of(planned, sheet, sideBySide),
-            () =>
-            {
-                tables = new PacketTables(planned, tunnel);
-                sheets = [.. tables.All.Concat(weatherTables).Concat(InsideChapter.TablesOf(weather?.Inside, planned.Units)).Select(table => new PacketFile($"tables/{table.Name}.csv", Text(CsvWriter.Write(table))))];
-            },
-            () => texts = [new PacketFile("results.json", [.. ResultsJson.Write(planned)]), new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)])]);
+            () => figures = choice.Has(PacketForm.Pdf) || choice.Has(PacketForm.Svg) || choice.Has(PacketForm.Dxf) ? TunnelFigures.Of(planned, sheet, sideBySide) : [],
+            () => tables = choice.Has(PacketForm.Pdf) || choice.Has(PacketForm.Csv) ? new PacketTables(planned, tunnel) : null,
+            () => workbook = choice.Has(PacketForm.Xlsx) ? [new PacketFile("tables/00-tables.xlsx", [.. PacketWorkbook.Write(planned, paper)]) { Says = "Orders, costs, takeoff, cuts and set-out as a workbook with totals" }] : [],
+            () => model = choice.Has(PacketForm.Gltf) ? [new PacketFile("model/tunnel.glb", [.. GltfWriter.Write(tunnel, Called(planned))]) { Says = "The tunnel in space, part by part" }] : [],
+            () => map = choice.Has(PacketForm.GeoJson) && GeoJsonWriter.Write(tunnel, Called(planned)) is { } place ? [new PacketFile("model/site.geojson", [.. place]) { Says = "Footprint and stakes on the map" }] : [],
+            () => texts = choice.Has(PacketForm.Json)
+                ? [new PacketFile("results.json", [.. ResultsJson.Write(planned)]) { Says = "All results" }, new PacketFile("plan.json", [.. PlanWriter.Write(planned.Plan)]) { Says = "The plan itself" }] : []);
         sideBySide(
-            () => pdf = [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, drawnOn, WeatherPages), Details(planned, date))])],
-            () => crewPdf = crew is null ? [] : [CrewSheets.Write(planned, paper, date, crew)],
-            () => cards = [StepCards.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [StepCards.Write(planned, paper, date, crew)]],
-            () => upkeep = [UpkeepSheets.Write(planned, paper, date, CrewWords.English.Language), .. crew is null or "en" ? (PacketFile[])[] : [UpkeepSheets.Write(planned, paper, date, crew)], .. planned.Upkeep is { } report ? (PacketFile[])[new PacketFile("upkeep.ics", [.. UpkeepIcs.Write(report, planned.Plan, CrewWords.Of(crew ?? CrewWords.English.Language), date)])] : []],
-            () => plans = [.. figures.Where(figure => figure.Drawing.Scale is not null).Select(figure => new PacketFile($"drawings/{figure.Name}.dxf", [.. DxfWriter.Write(figure.Drawing, planned.Units)]))],
-            () => drawings = [.. figures.Select(figure => new PacketFile($"drawings/{figure.Name}.svg", Text(SvgWriter.Write(figure.Drawing)))), .. charts.Concat(insideCharts).Select(chart => new PacketFile($"drawings/{chart.Name}.svg", Text(SvgWriter.Write(chart.Drawing))))]);
-        return [.. pdf, .. crewPdf, .. cards, .. upkeep, .. drawings, .. plans, .. sheets, .. texts];
+            () => pdf = choice.Has(PacketForm.Pdf) ? [new PacketFile("packet.pdf", [.. PdfWriter.Write(Book(planned, tunnel, tables!, figures, paper, date, choice.DrawnOn, WeatherPages), Details(planned, date))]) { Says = "The packet: begin here" }] : [],
+            () => crewPdf = choice.Has(PacketForm.Pdf) && choice.Crew is { } language ? [CrewSheets.Write(planned, paper, date, language) with { Says = "Sheets for those who set out, dig, cover and cut" }] : [],
+            () => cards = choice.Has(PacketForm.Pdf) ? [.. InLanguages(crew, language => StepCards.Write(planned, paper, date, language) with { Says = "A card for each step of the build" })] : [],
+            () => upkeep = choice.Has(PacketForm.Pdf) ? [.. InLanguages(crew, language => UpkeepSheets.Write(planned, paper, date, language) with { Says = "Storms, rounds and the next film" })] : [],
+            () => calendar = choice.Has(PacketForm.Ics) && planned.Upkeep is { } report ? [new PacketFile("upkeep.ics", [.. UpkeepIcs.Write(report, planned.Plan, crewWords, date)]) { Says = "Rounds and the next film as a calendar" }] : [],
+            () => dxf = choice.Has(PacketForm.Dxf) ? [.. figures.Where(figure => figure.Drawing.Scale is not null).Select(figure => new PacketFile($"drawings/{figure.Name}.dxf", [.. DxfWriter.Write(figure.Drawing, planned.Units, choice.Dimensions)]) { Says = figure.Drawing.Title })] : [],
+            () => csv = choice.Has(PacketForm.Csv) ? [.. tables!.All.Concat(weatherTables).Concat(InsideChapter.TablesOf(weather?.Inside, planned.Units)).Select((table, index) => new PacketFile(string.Create(CultureInfo.InvariantCulture, $"tables/{index + 1:00}-{table.Name}.csv"), Text(CsvWriter.Write(table))) { Says = table.Title })] : [],
+            () => svg = choice.Has(PacketForm.Svg) ? [.. figures.Select(figure => (figure.Name, figure.Drawing)).Concat(charts).Concat(insideCharts).Select(drawn => new PacketFile($"drawings/{drawn.Name}.svg", Text(SvgWriter.Write(drawn.Drawing))) { Says = drawn.Drawing.Title })] : []);
+        ImmutableArray<PacketFile> files = [.. pdf, .. crewPdf, .. cards, .. upkeep, .. calendar, .. svg, .. dxf, .. workbook, .. csv, .. model, .. map, .. texts];
+        return [PacketIndex.Write(Called(planned), date, files), .. files];
 
         void WeatherPages(PacketBook book)
         {
             WeatherChapter.Set(book, weather, weatherTables, charts);
             InsideChapter.Set(book, weather?.Inside, planned.Units, insideCharts);
         }
+
+        static IEnumerable<PacketFile> InLanguages(string? crew, Func<string, PacketFile> write) =>
+            crew is null ? [write(CrewWords.English.Language)] : [write(CrewWords.English.Language), write(crew)];
     }
 
     /// <summary>The pages of the PDF alone.</summary>
@@ -83,6 +92,9 @@ public static class PacketWriter
     private const int LongestName = 200;
 
     internal static Tunnel Built(PlannedTunnel planned) => planned.Tunnel ?? throw new ArgumentException("The plan has errors, so there is no packet.", nameof(planned));
+
+    /// <summary>The name as it was typed, for forms that show any letter.</summary>
+    internal static string Called(PlannedTunnel planned) => planned.Plan.Name is { Length: > 0 } name ? name : "Tunnel";
 
     /// <summary>The name as sheets carry it: one line, not longer than names are.</summary>
     internal static string Name(PlannedTunnel planned)

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
+using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Svg;
 
@@ -146,22 +147,5 @@ public static class SvgWriter
         return part == 0 ? sign + whole : sign + whole + "." + part.ToString("000", CultureInfo.InvariantCulture).TrimEnd('0');
     }
 
-    private static string Escaped(string text)
-    {
-        StringBuilder safe = new();
-        foreach (char character in text)
-        {
-            safe.Append(character switch
-            {
-                '&' => "&amp;",
-                '<' => "&lt;",
-                '>' => "&gt;",
-                '"' => "&quot;",
-                < ' ' => " ",
-                _ => character.ToString(),
-            });
-        }
-
-        return safe.ToString();
-    }
+    private static string Escaped(string text) => XmlText.Escaped(text.Replace('\n', ' '));
 }

@@ -5,7 +5,7 @@ namespace Hoopwright.Sheets.Tables;
 /// <summary>
 /// Writes a table as comma-separated values by RFC 4180, UTF-8, lines ending in \r\n. A cell of words that a spreadsheet
 /// would run as a formula gets an apostrophe before it, which spreadsheets take for "this is text". Blanks that hold words
-/// together on paper are plain ones here.
+/// together on paper are plain ones here, and so are control characters.
 /// </summary>
 public static class CsvWriter
 {
@@ -26,7 +26,8 @@ public static class CsvWriter
     private static string Cell(string text)
     {
         text = text.Replace(Table.Joiner, ' ');
-        string harmless = text.Length > 0 && "=+-@\t\r".Contains(text[0], StringComparison.Ordinal) && !IsNumber(text) ? "'" + text : text;
+        // The wide forms of these signs too: some spreadsheets take them for the same.
+        string harmless = XmlText.Clean(text.Length > 0 && "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20".Contains(text[0], StringComparison.Ordinal) && !IsNumber(text) ? "'" + text : text);
         return harmless.AsSpan().IndexOfAny("\",\r\n") >= 0 ? "\"" + harmless.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : harmless;
     }
 

@@ -127,7 +127,7 @@ public static partial class EngineWork
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets, as 2026-03-01.</param>
-    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, cards or cards-recover for the step cards alone, zip for everything.</param>
+    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, cards or cards-recover for the step cards alone, xlsx for the workbook, glb for the model, dxf for a zip of the drawings at true size, zip for everything.</param>
     /// <param name="crew">The language of the crew sheets.</param>
     /// <param name="weather">A weather file, whose pages go with it; empty for none.</param>
     /// <param name="clock">The clock on the wall, as -04:00, by which hours are told; empty for that of the file.</param>
@@ -140,9 +140,18 @@ public static partial class EngineWork
         if (what == "cards") return [.. StepCards.Write(planned, size, day, crew).Bytes];
         if (what == "cards-recover") return [.. StepCards.Write(planned, size, day, crew, BuildJob.Recover).Bytes];
         if (what == "crew") return [.. CrewSheets.Write(planned, size, day, crew).Bytes];
-        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, crew: crew, weather: WeatherOf(planned, weather, clock));
-        return what == "pdf" ? [.. files.First(file => file.Name == "packet.pdf").Bytes] : ZipWriter.Write(files);
+        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, choice: new PacketChoice { Crew = crew, Weather = WeatherOf(planned, weather, clock), Only = FormsOf(what) });
+        return what is "pdf" or "xlsx" or "glb" ? [.. files.First(file => file.Name.EndsWith("." + what, StringComparison.Ordinal)).Bytes] : ZipWriter.Write(files);
     }
+
+    private static ImmutableHashSet<PacketForm> FormsOf(string what) => what switch
+    {
+        "pdf" => [PacketForm.Pdf],
+        "xlsx" => [PacketForm.Xlsx],
+        "glb" => [PacketForm.Gltf],
+        "dxf" => [PacketForm.Dxf],
+        _ => [],
+    };
 
     /// <summary>Why a result is what it is.</summary>
     /// <param name="document">The plan as text.</param>

@@ -76,7 +76,7 @@ public interface IEngine
     /// <param name="document">The plan as text.</param>
     /// <param name="paper">letter or a4.</param>
     /// <param name="date">The day on the sheets.</param>
-    /// <param name="what">pdf, crew, cards, cards-recover or zip; see <see cref="EngineWork.Packet"/>.</param>
+    /// <param name="what">pdf, crew, cards, cards-recover, xlsx, glb, dxf or zip; see <see cref="EngineWork.Packet"/>.</param>
     /// <param name="crew">The language of the crew sheets.</param>
     /// <param name="weather">A weather file, whose pages go with it; empty for none.</param>
     /// <param name="clock">The clock on the wall; empty for that of the file.</param>

@@ -23,7 +23,7 @@ public sealed partial class PdfOutsideTests
     [MemberData(nameof(Examples))]
     public void Qpdf_finds_no_fault_and_every_font_is_embedded_in_part_with_its_characters(string example)
     {
-        foreach (PacketFile file in PacketWriter.Write(Work(example), PaperOf(example), Day, crew: "es").Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)))
+        foreach (PacketFile file in PacketWriter.Write(Work(example), PaperOf(example), Day, choice: new PacketChoice { Crew = "es" }).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)))
         {
             string said = PdfTools.With(file.Bytes.AsSpan(), path => PdfTools.Run("qpdf", "--check", path));
             Assert.DoesNotContain("WARNING", said, StringComparison.Ordinal);

@@ -118,7 +118,7 @@ public sealed partial class CrewSheetsTests
         Assert.Equal(("crew-en.pdf", "crew-es.pdf"), (english.Name, spanish.Name));
         using UglyToad.PdfPig.PdfDocument read = UglyToad.PdfPig.PdfDocument.Open([.. spanish.Bytes]);
         Assert.Contains("Listas de corte", string.Concat(read.GetPages().Select(page => page.Text)), StringComparison.Ordinal);
-        Assert.Contains("crew-es.pdf", PacketWriter.Write(planned, Paper.Letter, Day, crew: "es").Select(file => file.Name));
+        Assert.Contains("crew-es.pdf", PacketWriter.Write(planned, Paper.Letter, Day, choice: new PacketChoice { Crew = "es" }).Select(file => file.Name));
         Assert.DoesNotContain(PacketWriter.Write(planned, Paper.Letter, Day), file => file.Name.StartsWith("crew", StringComparison.Ordinal));
     }
 

@@ -43,7 +43,7 @@ public sealed class SiteBookChapterTests
     private static string Read(string example, string file)
     {
         PlannedTunnel planned = TunnelWorks.Plan(SamplePlans.Example(example));
-        using PdfDocument document = PdfDocument.Open([.. PacketWriter.Write(planned, Paper.Letter, Day, crew: "es").First(each => each.Name == file).Bytes]);
+        using PdfDocument document = PdfDocument.Open([.. PacketWriter.Write(planned, Paper.Letter, Day, choice: new PacketChoice { Crew = "es" }).First(each => each.Name == file).Bytes]);
         return string.Join(" ", document.GetPages().Select(page => string.Join(" ", page.GetWords().Select(word => word.Text))));
     }
 

@@ -87,7 +87,7 @@ public sealed partial class StepCardsTests
     {
         PlannedTunnel planned = TunnelWorks.Plan(SamplePlans.Example("round-14ft"));
         Assert.Equal(planned.Steps!.Steps.Length, StepCards.Pages(planned, Paper.Letter, Day, "en").Count(page => page.Bookmark is not null));
-        string[] files = [.. PacketWriter.Write(planned, Paper.Letter, Day, crew: "es").Select(file => file.Name)];
+        string[] files = [.. PacketWriter.Write(planned, Paper.Letter, Day, choice: new PacketChoice { Crew = "es" }).Select(file => file.Name)];
         Assert.Contains("cards.pdf", files);
         Assert.Contains("cards-es.pdf", files);
         using UglyToad.PdfPig.PdfDocument read = UglyToad.PdfPig.PdfDocument.Open([.. StepCards.Write(planned, Paper.Letter, Day, "es").Bytes]);

@@ -24,9 +24,15 @@ public sealed class CsvWriterTests
     [InlineData("+1 more")]
     [InlineData("-a")]
     [InlineData("@home")]
-    [InlineData("\t=1")]
+    [InlineData("\uFF1D1")]
     public void Words_that_a_spreadsheet_would_run_begin_with_an_apostrophe(string cell) =>
         Assert.Equal("a\r\n'" + cell + "\r\n", CsvWriter.Write(new Table("t", "t", [new Column("a", 1)], [TableRow.Of(cell)])));
+
+    [Theory]
+    [InlineData("\t=1", "' =1")]
+    [InlineData("a\u0000b\u001b", "a b ")]
+    public void What_no_text_holds_becomes_a_blank(string cell, string written) =>
+        Assert.Equal("a\r\n" + written + "\r\n", CsvWriter.Write(new Table("t", "t", [new Column("a", 1)], [TableRow.Of(cell)])));
 
     [Theory]
     [InlineData("-4")]
