@@ -52,12 +52,7 @@ internal static class GroundDetailFigure
         foreach ((Length from, Length to) in (ReadOnlySpan<(Length, Length)>)[(low.Across, x - edge), (x + edge, high.Across)])
             figure.On("earth").Hatch(ModelPath.Rectangle(At(from, low.Up), At(to, ground)), Hatch.Earth).Line(At(from, ground), At(to, ground), LineRole.Cut, Ink.Earth);
         figure.On("earth").Hatch(ModelPath.Rectangle(At(x - edge, low.Up), At(x + edge, ground - (hole?.Depth ?? post.Embedment))), Hatch.Earth);
-        if (hole is not null)
-        {
-            ModelPath under = ModelPath.Rectangle(At(x - half, ground - hole.Depth), At(x + half, foot));
-            figure.On("concrete").Fill(under, Ink.ZincTint).Hatch(under, Hatch.Concrete);
-            GroundMarks.Concrete(figure, hole, x, ground, half * 2);
-        }
+        if (hole is not null) GroundMarks.Concrete(figure, hole, x, ground, half * 2);
         if (member.Section is TubeSection tube) DetailPanels.Tube(figure, "posts", At(x - half, foot), At(x + half, top), tube);
         else DetailPanels.Board(figure, At(x - half, foot), At(x + half, top));
         panels.Bow(figure, Length.Max(Length.Zero, ground), high.Up);

@@ -32,17 +32,10 @@ internal static class GroundMarks
     /// <summary>Concrete about a post with its sloped collar, cut open.</summary>
     public static void Concrete(Figure figure, ConcreteHole hole, Length across, Length ground, Length postWidth)
     {
-        Length half = hole.Diameter / 2, postHalf = postWidth / 2;
-        ModelPath left = ModelPath.Around(
-            At(across - half, ground), At(across - postHalf, ground + hole.CollarRise), At(across - postHalf, ground - hole.PostDepth),
-            At(across - postHalf, ground - hole.Depth), At(across - half, ground - hole.Depth));
-        ModelPath right = ModelPath.Around(
-            At(across + half, ground), At(across + postHalf, ground + hole.CollarRise), At(across + postHalf, ground - hole.Depth),
-            At(across + half, ground - hole.Depth));
-        foreach (ModelPath side in (ReadOnlySpan<ModelPath>)[left, right])
-        {
-            figure.On("concrete").Fill(side, Ink.ZincTint).Hatch(side, Hatch.Concrete);
-            figure.On("concrete").Path(side, LineRole.Dimension);
-        }
+        Length half = hole.Diameter / 2, postHalf = postWidth / 2, foot = ground - Length.Min(hole.PostDepth, hole.Depth);
+        ModelPath around = ModelPath.Around(
+            At(across - half, ground), At(across - postHalf, ground + hole.CollarRise), At(across - postHalf, foot), At(across + postHalf, foot),
+            At(across + postHalf, ground + hole.CollarRise), At(across + half, ground), At(across + half, ground - hole.Depth), At(across - half, ground - hole.Depth));
+        figure.On("concrete").Fill(around, Ink.ZincTint).Hatch(around, Hatch.Concrete).Path(around, LineRole.Dimension);
     }
 }
