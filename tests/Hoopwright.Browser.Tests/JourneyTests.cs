@@ -22,6 +22,8 @@ public sealed class JourneyTests(Site site)
         Assert.Equal("test-tunnel.zip", download.SuggestedFilename);
         using ZipArchive zip = ZipFile.OpenRead(await download.PathAsync());
         Assert.Contains(zip.Entries, entry => entry.FullName == "packet.pdf");
+        // What needs the libraries that only these forms use.
+        foreach (string ending in (string[])[".dxf", ".xlsx", ".glb", "index.html"]) Assert.Contains(zip.Entries, entry => entry.FullName.EndsWith(ending, StringComparison.Ordinal) && entry.Length > 1000);
         Assert.Contains(zip.Entries, entry => entry.FullName.StartsWith("drawings/", StringComparison.Ordinal));
         IDownload pdf = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "PDF" }).ClickAsync());
         using PdfDocument document = PdfDocument.Open(await pdf.PathAsync());
