@@ -3,6 +3,7 @@ using Hoopwright.Bench.Calendar;
 using Hoopwright.Bench.Cutting;
 using Hoopwright.Bench.Frames;
 using Hoopwright.Bench.Scheduling;
+using Hoopwright.Bench.Sensitivity;
 using Hoopwright.Bench.Sharing;
 
 if (args is ["cutting", .. var rest])
@@ -13,6 +14,8 @@ if (args is ["calendar"])
     return CalendarTable.Print(Console.Out);
 if (args is ["sharing", .. var sharing])
     return await SharingLoad.PrintAsync(sharing, Console.Out);
+if (args is ["sensitivity"])
+    return SensitivityTable.Print(Console.Out);
 if (args is ["frames"])
     return FrameTable.Print(Console.Out);
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
