@@ -14,7 +14,8 @@ internal static class Notices
         SortedDictionary<string, string> packages = new(StringComparer.Ordinal);
         foreach (string file in assets) Collect(file, packages);
         StringBuilder text = new("This software is made with the packages below. Each is under its own licence.\n");
-        foreach ((string name, string folder) in packages) text.Append(One(name, folder));
+        Dictionary<string, string> told = [];
+        foreach ((string name, string folder) in packages) text.Append(One(name, folder, told));
         return text.ToString();
     }
 
@@ -33,16 +34,22 @@ internal static class Notices
         }
     }
 
-    private static string One(string name, string folder)
+    private static string One(string name, string folder, Dictionary<string, string> told)
     {
         XElement metadata = XDocument.Load(Directory.GetFiles(folder, "*.nuspec").Single()).Root!.Elements().First(element => element.Name.LocalName == "metadata");
         string Field(string field) => metadata.Elements().FirstOrDefault(element => element.Name.LocalName == field)?.Value.Trim() ?? "";
-        string licence = Field("license") is { Length: > 0 } own ? own : Field("licenseUrl");
+        string licence = Field("license") is { Length: > 0 } said ? said : Field("licenseUrl");
         StringBuilder text = new($"\n----------------------------------------------------------------\n{name.Replace('/', ' ')}\nLicence: {(licence.Length == 0 ? "see its project" : licence)}\n");
         if (Field("copyright") is { Length: > 0 } copyright) text.Append(copyright).Append('\n');
         else if (Field("authors") is { Length: > 0 } authors) text.Append(authors).Append('\n');
         if (Field("projectUrl") is { Length: > 0 } project) text.Append(project).Append('\n');
-        foreach (string file in Directory.GetFiles(folder).Where(IsLicence).Order(StringComparer.Ordinal)) text.Append('\n').Append(File.ReadAllText(file).ReplaceLineEndings("\n").TrimEnd()).Append('\n');
+        foreach (string file in Directory.GetFiles(folder).Where(IsLicence).Order(StringComparer.Ordinal))
+        {
+            string own = File.ReadAllText(file).ReplaceLineEndings("\n").TrimEnd();
+            // Packages of one project share their texts.
+            if (told.TryAdd(own, name)) text.Append('\n').Append(own).Append('\n');
+            else text.Append(Path.GetFileName(file)).Append(": the same text as under ").Append(told[own].Replace('/', ' ')).Append('\n');
+        }
         return text.ToString();
     }
 
