@@ -1,0 +1,66 @@
+using System.Diagnostics;
+
+namespace Hoopwright.Testing.Fuzz;
+
+/// <summary>
+/// Feeds a reader with inputs made from those that led somewhere new, and gathers what it cannot bear: an exception, more than a second, more
+/// than 500 MB taken for one input.
+/// </summary>
+/// <param name="target">The reader.</param>
+/// <param name="seed">The same seed gives the same inputs, where coverage is the same.</param>
+/// <param name="isNew">Asked after each input whether it went where none went before; null where that cannot be known, and then the seeds alone are changed.</param>
+public sealed class Fuzzer(FuzzTarget target, int seed, Func<bool>? isNew = null)
+{
+    private const long MostBytes = 500L << 20;
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
+
+    private readonly Mutator mutator = new(seed);
+    private readonly List<byte[]> corpus = [.. target.Seeds];
+
+    /// <summary>Inputs worth keeping: the seeds, and each that went somewhere new.</summary>
+    public IReadOnlyList<byte[]> Corpus => corpus;
+
+    /// <summary>What was found: the input, and what happened.</summary>
+    public List<(byte[] Input, string Fault)> Found { get; } = [];
+
+    /// <summary>The longest that one input took.</summary>
+    public TimeSpan Slowest { get; private set; }
+
+    /// <summary>The most memory taken for one input, all of it together, freed or not.</summary>
+    public long MostTaken { get; private set; }
+
+    /// <summary>Feeds it.</summary>
+    /// <param name="inputs">How many inputs.</param>
+    /// <param name="isTimed">False where other work on the machine makes times mean nothing.</param>
+    public void Run(int inputs, bool isTimed = true)
+    {
+        foreach (byte[] seedInput in target.Seeds) Feed(seedInput, isTimed);
+        // A walk over the corpus in which each is changed as often as any other, the newest a little sooner.
+        for (int number = 0; number < inputs; number++)
+        {
+            byte[] one = corpus[(number & 3) == 0 ? corpus.Count - 1 - (number / 4 % Math.Min(8, corpus.Count)) : number % corpus.Count];
+            byte[] made = mutator.Next(one, corpus[number * 7 % corpus.Count]);
+            if (Feed(made, isTimed) && isNew?.Invoke() == true) corpus.Add(made);
+        }
+    }
+
+    private bool Feed(byte[] input, bool isTimed)
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread(), began = Stopwatch.GetTimestamp();
+        try
+        {
+            target.Run(input);
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            Found.Add((input, fault.ToString()));
+            return false;
+        }
+        TimeSpan took = Stopwatch.GetElapsedTime(began);
+        long taken = GC.GetAllocatedBytesForCurrentThread() - before;
+        (Slowest, MostTaken) = (took > Slowest ? took : Slowest, Math.Max(taken, MostTaken));
+        if (isTimed && took > Longest) Found.Add((input, FormattableString.Invariant($"took {took.TotalSeconds:0.0} s")));
+        if (taken > MostBytes) Found.Add((input, FormattableString.Invariant($"took {taken >> 20} MB")));
+        return true;
+    }
+}
