@@ -7,17 +7,16 @@ using Microsoft.Playwright;
 namespace Hoopwright.Browser.Tests;
 
 /// <summary>
-/// A site book of a hundred thousand entries, thirty years of a busy farm: the plan opens, an entry is added, and it is there after the page was closed. How long that takes is reported;
-/// it hangs on the machine, so no time makes it fail. It runs where pictures and times are asked for (HOOPWRIGHT_PICTURES), since it takes a minute.
+/// A long site book: the plan opens, opens again after the page was closed, and takes one more entry. How long that takes is reported; it hangs on the machine, so no time makes it fail.
+/// Two thousand entries, or a hundred thousand, thirty years of a busy farm, where pictures and times are asked for (HOOPWRIGHT_PICTURES), since that takes a minute.
 /// </summary>
 public sealed class BigBookTests(Site site, ITestOutputHelper output)
 {
-    private const int Entries = 100_000;
+    private static readonly int Entries = Environment.GetEnvironmentVariable("HOOPWRIGHT_PICTURES") is { Length: > 0 } ? 100_000 : 2_000;
 
     [Fact]
-    public async Task A_hundred_thousand_entries_open_and_take_one_more()
+    public async Task A_long_site_book_opens_opens_again_and_takes_one_more_entry()
     {
-        Assert.SkipUnless(Environment.GetEnvironmentVariable("HOOPWRIGHT_PICTURES") is { Length: > 0 }, "It takes a minute; set HOOPWRIGHT_PICTURES to run it.");
         await using IBrowserContext visitor = await site.NewVisitorAsync();
         IPage page = await Visit.OpenAsync(visitor);
         page.SetDefaultTimeout(120_000);
@@ -56,8 +55,11 @@ public sealed class BigBookTests(Site site, ITestOutputHelper output)
             DateTime at = new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc).AddHours(number);
             book.Add(new JsonObject
             {
-                ["id"] = string.Create(CultureInfo.InvariantCulture, $"{at:yyyyMMdd'T'HHmmssfff'Z'}-abcdefgh"), ["kind"] = (number % 3) switch { 0 => "measurement", 1 => "note", _ => "done" },
-                ["of"] = number % 3 == 0 ? "bow-01-length" : number % 3 == 1 ? "site" : "bows", ["value"] = number % 3 == 2 ? "2026-04-18" : "26' 0\"", ["by"] = "crew lead",
+                ["id"] = string.Create(CultureInfo.InvariantCulture, $"{at:yyyyMMdd'T'HHmmssfff'Z'}-abcdefgh"),
+                ["kind"] = (number % 3) switch { 0 => "measurement", 1 => "note", _ => "done" },
+                ["of"] = number % 3 == 0 ? "bow-01-length" : number % 3 == 1 ? "site" : "bows",
+                ["value"] = number % 3 == 2 ? "2026-04-18" : "26' 0\"",
+                ["by"] = "crew lead",
             });
         }
         plan["siteBook"] = book;
