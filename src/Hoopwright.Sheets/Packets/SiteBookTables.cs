@@ -44,7 +44,7 @@ internal sealed class SiteBookTables
         {
             var comparison = Comparison.Of(byPlan with { Strength = planned.StrengthByPlan }, planned);
             Worth = new Table("as-built-worth", "What that changes in money and strength", [new("What", 4), new("By the plan", 3, TextAlign.End), new("Now", 3, TextAlign.End), new("Change", 1.6, TextAlign.End)],
-                [.. ComparisonTexts.Bought(comparison).Concat(ComparisonTexts.Costs(comparison).Skip(comparison.Stages.Length)).Concat(Stands(comparison)).Select(row => TableRow.Of(row.What, row.Before, row.After, row.Change))]);
+                [.. ComparisonTexts.Paid(comparison).Concat(Stands(comparison)).Select(row => TableRow.Of(row.What, row.Before, row.After, row.Change))]);
         }
         if (built.Squaring is not { } squaring) return;
         Corners = new Table("as-built-corners", "Corners of the strings, from four sides and two diagonals", [new("Corner", 2), new("Across", 2, TextAlign.End), new("Along", 2, TextAlign.End), new("Move to the right", 2, TextAlign.End), new("Move to the back", 2, TextAlign.End)],

@@ -34,7 +34,7 @@ public static partial class EngineWork
         {
             List(json, "checks", checks.All, check => WriteCheck(json, check));
             List(json, "things", all, thing => WriteThing(json, thing, measured.GetValueOrDefault(thing.Name)));
-            List(json, "worth", Worth(planned), row =>
+            List(json, "worth", planned.ByPlan is { } byPlan ? ComparisonTexts.Paid(Comparison.Of(byPlan, planned)) : [], row =>
             {
                 json.WriteString("what", words.Say(row.What));
                 json.WriteString("before", row.Before);
@@ -110,13 +110,6 @@ public static partial class EngineWork
                 json.WriteString("back", Signed(corner.MoveBack));
             });
             json.WriteEndObject();
-        }
-
-        static IEnumerable<ComparedText> Worth(PlannedTunnel planned)
-        {
-            if (planned.ByPlan is not { } byPlan) return [];
-            var comparison = Comparison.Of(byPlan, planned);
-            return ComparisonTexts.Bought(comparison).Concat(ComparisonTexts.Costs(comparison).Skip(comparison.Stages.Length));
         }
 
         // What the tape does not show is neither more nor less.

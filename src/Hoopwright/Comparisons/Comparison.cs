@@ -16,7 +16,10 @@ public sealed record Comparison
     public required PlannedTunnel After { get; init; }
 
     /// <summary>Fields that differ, in the order of the plan format; then those that neither plan gives and that are taken otherwise.</summary>
-    public required ImmutableArray<ComparedField> Fields { get; init; }
+    public ImmutableArray<ComparedField> Fields => LazyFields.Value;
+
+    // A long site book has very many leaves, and who asks for orders and costs alone need not wait for them.
+    internal Lazy<ImmutableArray<ComparedField>> LazyFields { get; init; } = new([]);
 
     /// <summary>The facts of the first plan; null when it has errors.</summary>
     public required TunnelFacts? FactsBefore { get; init; }
@@ -31,7 +34,9 @@ public sealed record Comparison
     public required ImmutableArray<ComparedOrder> Orders { get; init; }
 
     /// <summary>What is told of one and not of the other, or of both otherwise; the worst first.</summary>
-    public required ImmutableArray<ComparedDiagnostic> Diagnostics { get; init; }
+    public ImmutableArray<ComparedDiagnostic> Diagnostics => LazyDiagnostics.Value;
+
+    internal Lazy<ImmutableArray<ComparedDiagnostic>> LazyDiagnostics { get; init; } = new([]);
 
     /// <summary>True when costs can be held against each other: both worked out, in one currency.</summary>
     public bool SameCurrency => FactsBefore is { } before && FactsAfter is { } after && before.Currency == after.Currency;
@@ -46,12 +51,12 @@ public sealed record Comparison
         {
             Before = before,
             After = after,
-            Fields = FieldsOf(before, after),
+            LazyFields = new(() => FieldsOf(before, after)),
             FactsBefore = TunnelFacts.Of(before),
             FactsAfter = TunnelFacts.Of(after),
             Stages = orders.Stages,
             Orders = orders.Lines,
-            Diagnostics = DiagnosticsOf(before, after),
+            LazyDiagnostics = new(() => DiagnosticsOf(before, after)),
         };
     }
 

@@ -36,8 +36,11 @@ public static class ComparisonTexts
     }
 
     /// <summary>Those of them that are bought otherwise; what is needed may change by a little nearly everywhere.</summary>
-    public static ImmutableArray<ComparedText> Bought(Comparison comparison) =>
+    private static ImmutableArray<ComparedText> Bought(Comparison comparison) =>
         Orders(comparison with { Orders = [.. comparison.Orders.Where(order => order.Before?.Packages != order.After?.Packages || order.Before?.Extension != order.After?.Extension)] });
+
+    /// <summary>What differs in what is paid: lines that are bought otherwise, and the order in all.</summary>
+    public static ImmutableArray<ComparedText> Paid(Comparison comparison) => [.. Bought(comparison), .. Costs(comparison).Skip(comparison.Stages.Length)];
 
     /// <summary>An order line by item, size and length.</summary>
     public static string Name(OrderLine line, UnitSystem units) => (line.Width, line.Length) switch
