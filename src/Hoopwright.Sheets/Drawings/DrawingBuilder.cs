@@ -28,7 +28,7 @@ public sealed class DrawingBuilder
         (this.title, this.description, this.block) = (title, description, block);
         paper = new SheetBox(0, 0, widthMm, heightMm);
         SheetBox frame = Frame;
-        Room = block is null ? paper.Inset(1) : frame.Inset(3, 3, 3, TitleStrip.HeightMm + 3);
+        Room = block is null ? paper.Inset(1) : frame.Inset(3, 3, 3, TitleStrip.HeightMm(frame.WidthMm) + 3);
     }
 
     /// <summary>The part of the paper that is free to draw on.</summary>

@@ -9,15 +9,27 @@ namespace Hoopwright.Sheets.Drawings;
 /// <summary>Draws the frame and the title strip: scale bar, north arrow, names, sheet and date.</summary>
 internal static class TitleStrip
 {
-    internal const double HeightMm = 20;
     private const string Layer = "title";
     private static readonly double SmallEmMm = Typeface.EmForCapitalsMm(TextMark.LeastCapitalMm);
     private const double BarCellMm = 74, NorthCellMm = 18, SheetCellMm = 42;
 
+    // Upright sheets have a row of its own for the check of the print.
+    private const double CellsMm = 20, CheckRowMm = 9, WideMm = 210;
+
+    /// <summary>How high the strip is on a sheet with a frame of that width, mm.</summary>
+    internal static double HeightMm(double frameWidthMm) => frameWidthMm < WideMm ? CellsMm + CheckRowMm : CellsMm;
+
     internal static void Draw(List<Mark> marks, SheetBox frame, TitleBlock block, string title, DrawingScale? scale)
     {
         Pen pen = new(Layer, marks);
-        SheetBox strip = frame with { TopMm = frame.BottomMm - HeightMm };
+        SheetBox strip = frame with { TopMm = frame.BottomMm - HeightMm(frame.WidthMm) };
+        if (frame.WidthMm < WideMm)
+        {
+            SheetBox row = strip with { TopMm = strip.TopMm + CellsMm };
+            strip = strip with { BottomMm = row.TopMm };
+            pen.Line(new(row.LeftMm, row.TopMm), new(row.RightMm, row.TopMm), LineRole.Dimension);
+            PrintCheck(pen, block, new SheetPoint(row.LeftMm + 5, row.BottomMm - 2.4), row.WidthMm - 10);
+        }
         double barEnd = strip.LeftMm + BarCellMm, northEnd = block.North is null ? barEnd : barEnd + NorthCellMm, sheetStart = strip.RightMm - SheetCellMm;
         pen.Path(SheetPath.Rectangle(frame), LineRole.Cut).Line(new(strip.LeftMm, strip.TopMm), new(strip.RightMm, strip.TopMm), LineRole.Cut);
         foreach (double x in ((double[])[barEnd, northEnd, sheetStart]).Distinct())
@@ -34,7 +46,7 @@ internal static class TitleStrip
         double middleMm = sheetStart - northEnd - 6;
         pen.Text(new(northEnd + 3, strip.TopMm + 6.4), TextSetter.Shortened(title, middleMm, Typeface.EmForCapitalsMm(3.4), LetterWeight.Bold), capitalMm: 3.4, weight: LetterWeight.Bold);
         pen.Text(new(northEnd + 3, strip.TopMm + 11.8), TextSetter.Shortened(block.Project, middleMm, SmallEmMm, LetterWeight.Regular));
-        PrintCheck(pen, block, new SheetPoint(northEnd + 3, strip.BottomMm - 2.4), middleMm);
+        if (frame.WidthMm >= WideMm) PrintCheck(pen, block, new SheetPoint(northEnd + 3, strip.BottomMm - 2.4), middleMm);
         CrewWords words = block.Words;
         string units = words.Say(block.Units switch { UnitSystem.UsCustomary => "ft and in", UnitSystem.Metric => "mm" });
         pen.Text(new(sheetStart + 3, strip.TopMm + 6.4), TextSetter.Shortened(words.Fill("Sheet {0}", block.Sheet), SheetCellMm - 6, Typeface.EmForCapitalsMm(3), LetterWeight.Bold), capitalMm: 3, weight: LetterWeight.Bold);
@@ -53,8 +65,6 @@ internal static class TitleStrip
             (UnitSystem.Metric, >= 118) => (100, "100 mm"),
             (UnitSystem.Metric, _) => (50, "50 mm"),
         };
-        // Upright sheets have no room for it.
-        if (lengthMm + 16 > roomMm) return;
         SheetPoint to = from.Moved(lengthMm, 0);
         pen.Line(from, to, LineRole.Dimension);
         foreach (SheetPoint end in (ReadOnlySpan<SheetPoint>)[from, to]) pen.Line(end.Moved(0, -2), end.Moved(0, 1.2), LineRole.Dimension);

@@ -4,6 +4,7 @@ using Hoopwright.Layout;
 using Hoopwright.Packets;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Takeoff;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -17,6 +18,12 @@ internal sealed class DetailPanels(PlannedTunnel planned, Tunnel tunnel)
 
     /// <summary>A rule's value as the tape has it, by the end of its path; null where the rule was not asked for.</summary>
     public string? Rule(string endsWith) => planned.Rules.FirstOrDefault(rule => rule.Path.EndsWith("." + endsWith, StringComparison.Ordinal))?.Text;
+
+    /// <summary>A rule's length, by the end of its path; null where the rule was not asked for.</summary>
+    public Length? LengthOf(string endsWith) => QuantityText.ReadLength(Rule(endsWith)) is { IsRead: true, Value: var length } ? length : null;
+
+    /// <summary>The size of an item that the cover takes, as the takeoff writes it; empty where it takes none.</summary>
+    public string SizeOf(string item) => planned.Takeoff?.Lines.FirstOrDefault(line => line.Stage == BuildStage.Cover && line.Item == item)?.Size ?? "";
 
     /// <summary>A board cut across its grain or along it, with its texture.</summary>
     public static void Board(Figure figure, PlanePoint low, PlanePoint high, bool isCut = true)

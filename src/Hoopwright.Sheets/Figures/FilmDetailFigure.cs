@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Hoopwright.Cover;
 using Hoopwright.Layout;
-using Hoopwright.Packets;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Words;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -11,19 +11,26 @@ namespace Hoopwright.Sheets.Figures;
 /// <summary>Details of how film is held, large: a batten with its nails and staples, lock channel with its wires, and the foot of a door leaf.</summary>
 internal static class FilmDetailFigure
 {
-    /// <summary>Draws them; the leaf where there is one.</summary>
-    public static Drawing Draw(DetailPanels panels, PlannedTunnel planned, Tunnel tunnel, CoverPlan cover, FigureSheet sheet, string number)
+    /// <summary>Draws those that the tunnel has.</summary>
+    public static Drawing Draw(DetailPanels panels, Tunnel tunnel, CoverPlan cover, FigureSheet sheet, string number)
     {
-        DrawingBuilder builder = sheet.Start("Details of film and doors", $"A batten with its nails, lock channel with its wires{(Leaf(tunnel) is null ? "" : ", the foot of a door leaf")}: {sheet.Project}.", number);
-        SheetBox room = builder.Room;
-        double partMm = room.TopMm + (room.HeightMm * 0.38);
-        Batten(panels, planned, cover, sheet, builder, room with { BottomMm = partMm });
-        SheetBox lower = room with { TopMm = partMm + 2 };
+        CrewWords say = sheet.Words;
+        DrawingBuilder builder = sheet.Start(say.Say("Details of film and doors"), say.Fill("How film is held, large: battens, lock channel and the foot of a door leaf of {0}.", sheet.Project), number);
         (EndWall End, DoorOpening Door, DoorLeaf Leaf)? leaf = Leaf(tunnel);
-        Channel(panels, cover, builder, leaf is null ? lower : lower with { RightMm = lower.Middle.XMm - 4 });
-        if (leaf is { } hung) Foot(tunnel, hung, sheet, builder, lower with { LeftMm = lower.Middle.XMm + 4 });
+        SheetBox room = builder.Room;
+        bool hasBattens = Has(cover, FasteningKind.Batten), hasChannel = Has(cover, FasteningKind.Channel);
+        double partMm = room.TopMm + (room.HeightMm * 0.38);
+        if (hasBattens) Batten(panels, cover, sheet, builder, room with { BottomMm = partMm });
+        SheetBox lower = room with { TopMm = hasBattens ? partMm + 2 : room.TopMm };
+        if (hasChannel) Channel(panels, cover, say, builder, leaf is null ? lower : lower with { RightMm = lower.Middle.XMm - 4 });
+        if (leaf is { } hung) Foot(tunnel, hung, sheet, builder, hasChannel ? lower with { LeftMm = lower.Middle.XMm + 4 } : lower);
         return builder.Build();
     }
+
+    /// <summary>Whether the sheet has anything to show.</summary>
+    public static bool IsNeeded(Tunnel tunnel, CoverPlan cover) => !cover.Runs.IsEmpty || Leaf(tunnel) is not null;
+
+    private static bool Has(CoverPlan cover, FasteningKind kind) => cover.Runs.Any(run => run.Kind == kind);
 
     private static (EndWall End, DoorOpening Door, DoorLeaf Leaf)? Leaf(Tunnel tunnel)
     {
@@ -34,9 +41,10 @@ internal static class FilmDetailFigure
         return null;
     }
 
-    private static void Batten(DetailPanels panels, PlannedTunnel planned, CoverPlan cover, FigureSheet sheet, DrawingBuilder builder, SheetBox within)
+    private static void Batten(DetailPanels panels, CoverPlan cover, FigureSheet sheet, DrawingBuilder builder, SheetBox within)
     {
-        Length first = planned.Plan.Cover.BattenFirst?.Value ?? Length.FromInches(4), apart = planned.Plan.Cover.BattenSpacing?.Value ?? Length.FromInches(6);
+        CrewWords say = sheet.Words;
+        Length first = panels.LengthOf("battenFirst")!.Value, apart = panels.LengthOf("battenSpacing")!.Value;
         Length end = (first * 2) + (apart * 2.5), wide = Length.FromInches(1.5);
         Figure figure = builder.Figure(At(Length.Zero, -wide), At(end, wide * 2), sheet.Units, within, spareMm: 3);
         figure.On("film").Fill(ModelPath.Rectangle(At(Length.Zero, -wide), At(end, wide * 2)), Ink.FilmTint);
@@ -49,15 +57,15 @@ internal static class FilmDetailFigure
             Length middle = (nails[gap - 1] + nails[gap]) / 2;
             figure.On("staples").OnPaper((view, pen) => pen.Line(view.At(At(middle, wide / 2)).Moved(-1.5, 0), view.At(At(middle, wide / 2)).Moved(1.5, 0), LineRole.Outline));
         }
-        figure.Caption = "E  Batten over film, from its end";
+        figure.Caption = "E  " + say.Say("Batten over film, from its end");
         figure.Chain(Side.Below, nails.Prepend(Length.Zero).Select(nail => At(nail, Length.Zero)), sheet.Tape);
-        figure.Callout(At(nails[1], wide / 2), $"nail {TapeText.OfThickness(planned.Plan.Cover.BattenNailLength?.Value ?? Length.FromInches(1.5), sheet.Units)} long", Angle.FromDegrees(60));
-        figure.Callout(At((nails[2] + nails[3]) / 2, wide / 2), "a staple between each pair of nails", Angle.FromDegrees(50));
-        figure.SurfaceCallout(At(end * 0.93, wide * 1.6), $"film {TapeText.OfThickness(cover.Thickness, sheet.Units)}", Angle.FromDegrees(20));
+        figure.Callout(At(nails[1], wide / 2), say.Fill("nail {0}", say.Say(panels.SizeOf("nail"))), Angle.FromDegrees(60));
+        figure.Callout(At((nails[2] + nails[3]) / 2, wide / 2), say.Say("a staple between each pair of nails"), Angle.FromDegrees(50));
+        figure.SurfaceCallout(At(end * 0.93, wide * 1.6), say.Fill("film {0}", TapeText.OfThickness(cover.Thickness, sheet.Units)), Angle.FromDegrees(20));
     }
 
     /// <summary>Lock channel, many times larger than all else on the sheet, as its shape differs by maker.</summary>
-    private static void Channel(DetailPanels panels, CoverPlan cover, DrawingBuilder builder, SheetBox within)
+    private static void Channel(DetailPanels panels, CoverPlan cover, CrewWords say, DrawingBuilder builder, SheetBox within)
     {
         int wires = cover.Runs.Where(run => run.Kind == FasteningKind.Channel).Select(run => run.Wires).DefaultIfEmpty(1).Max();
         Pen pen = builder.On("channel");
@@ -80,14 +88,15 @@ internal static class FilmDetailFigure
         }
         pen.Line(new SheetPoint(x, y - 1), new SheetPoint(x, y + 10), LineRole.Outline);
         pen.Line(new SheetPoint(x - 2.2, y - 1), new SheetPoint(x + 2.2, y - 1), LineRole.Cut);
-        pen.Text(new SheetPoint(within.LeftMm + 3, y + 42), "F  Lock channel, cut across; not to scale, makers differ", TextAlign.Start, 2.8, Fonts.LetterWeight.Bold);
-        builder.Callout(new SheetPoint(x + half - 8 - (wires - 1), y - 5.5 - ((wires - 1) * 4.2) - 1.5), wires == 2 ? "where two films end, wire doubles:\none wire for each film" : "one wire", Angle.FromDegrees(40));
-        builder.Callout(new SheetPoint(x + half + 12, y - deep - 2.6), wires == 2 || cover.Layers > 1 ? "two layers of film" : "film", Angle.FromDegrees(-15));
-        builder.Callout(new SheetPoint(x, y + 10), $"screw every {panels.Rule("channelScrewSpacing") ?? ""}, wire by pieces of {panels.Rule("wirePiece") ?? ""};\na lap of two pieces takes a screw with a washer", Angle.FromDegrees(-60));
+        pen.Text(new SheetPoint(within.LeftMm + 3, y + 42), "F  " + say.Say("Lock channel, cut across; not to scale, makers differ"), TextAlign.Start, 2.8, Fonts.LetterWeight.Bold);
+        builder.Callout(new SheetPoint(x + half - 8 - (wires - 1), y - 5.5 - ((wires - 1) * 4.2) - 1.5), say.Say(wires == 2 ? "where two films end, wire doubles:\none wire for each film" : "one wire"), Angle.FromDegrees(40));
+        builder.Callout(new SheetPoint(x + half + 12, y - deep - 2.6), say.Say(wires == 2 || cover.Layers > 1 ? "two layers of film" : "film"), Angle.FromDegrees(-15));
+        builder.Callout(new SheetPoint(x, y + 10), say.Fill("screw every {0}, wire by pieces of {1};\na lap of two pieces takes a screw with a washer", panels.Rule("channelScrewSpacing") ?? "", panels.Rule("wirePiece") ?? ""), Angle.FromDegrees(-60));
     }
 
     private static void Foot(Tunnel tunnel, (EndWall End, DoorOpening Door, DoorLeaf Leaf) hung, FigureSheet sheet, DrawingBuilder builder, SheetBox within)
     {
+        CrewWords say = sheet.Words;
         (EndWall end, DoorOpening door, DoorLeaf leaf) = hung;
         ImmutableArray<Member> frame = [.. leaf.MemberIds.Select(id => tunnel.Members.First(member => member.Id == id))];
         Length rail = frame.First(member => member.Role == MemberRole.LeafRail).Section.Match(tube => tube.Outside, board => board.Depth);
@@ -100,14 +109,14 @@ internal static class FilmDetailFigure
         {
             ModelPath upright = ModelPath.Rectangle(At(left, ground), At(post.Centre + (post.Width / 2), top));
             figure.On("posts").Fill(upright, Ink.LumberTint).Line(At(left, ground), At(left, top)).Line(At(post.Centre + (post.Width / 2), ground), At(post.Centre + (post.Width / 2), top));
-            figure.SurfaceCallout(At(post.Centre, top - Length.FromInches(2)), "post beside the door", Angle.FromDegrees(120));
+            figure.SurfaceCallout(At(post.Centre, top - Length.FromInches(2)), say.Say("post beside the door"), Angle.FromDegrees(120));
         }
         ModelPath upStile = ModelPath.Rectangle(At(leaf.Left, leaf.Bottom), At(leaf.Left + stile, top)), lowRail = ModelPath.Rectangle(At(leaf.Left + stile, leaf.Bottom), At(right, leaf.Bottom + rail));
         figure.On("leaf").Fill(upStile, Ink.LumberTint).Hatch(upStile, Hatch.Wood).Fill(lowRail, Ink.LumberTint).Hatch(lowRail, Hatch.Wood);
         figure.On("leaf").Path(ModelPath.Through(At(leaf.Left, top), At(leaf.Left, leaf.Bottom), At(right, leaf.Bottom)), LineRole.Outline, Ink.Lumber).Line(At(leaf.Left + stile, leaf.Bottom), At(leaf.Left + stile, top), LineRole.Outline, Ink.Lumber).Line(At(leaf.Left + stile, leaf.Bottom + rail), At(right, leaf.Bottom + rail), LineRole.Outline, Ink.Lumber);
-        figure.Caption = $"G  Foot of {door.Id}, from outside";
-        figure.SurfaceCallout(At(leaf.Left + stile + Length.FromInches(4), leaf.Bottom + (rail / 2)), "lowest rail of the leaf", Angle.FromDegrees(50));
-        figure.Callout(At(right - Length.FromInches(2), ground), "no board in the way: pack the ground\nhard and let it fall away from the door", Angle.FromDegrees(-30), Angle.FromDegrees(230));
+        figure.Caption = "G  " + say.Fill("Foot of {0}, from outside", say.Say(door.Id));
+        figure.SurfaceCallout(At(leaf.Left + stile + Length.FromInches(4), leaf.Bottom + (rail / 2)), say.Say("lowest rail of the leaf"), Angle.FromDegrees(50));
+        figure.Callout(At(right - Length.FromInches(2), ground), say.Say("no board in the way: pack the ground\nhard and let it fall away from the door"), Angle.FromDegrees(-30), Angle.FromDegrees(230));
         figure.Chain(Side.Right, [At(right, ground), At(right, leaf.Bottom), At(right, leaf.Bottom + rail)], sheet.Tape);
     }
 }

@@ -1,7 +1,9 @@
+using System.Globalization;
 using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Words;
 using static Hoopwright.Sheets.Figures.FigureSheet;
 
 namespace Hoopwright.Sheets.Figures;
@@ -13,7 +15,8 @@ internal static class GroundDetailFigure
     public static Drawing Draw(DetailPanels panels, Tunnel tunnel, FigureSheet sheet, string number)
     {
         Member? brace = tunnel.Members.FirstOrDefault(member => member.Role == MemberRole.CornerBrace);
-        DrawingBuilder builder = sheet.Start("Details at the ground", $"Ground post, concrete and leg of a bow of {sheet.Project}, cut open{(brace is null ? "" : "; the foot of a corner brace")}.", number);
+        CrewWords say = sheet.Words;
+        DrawingBuilder builder = sheet.Start(say.Say("Details at the ground"), say.Fill(brace is null ? "Ground post, concrete and leg of a bow of {0}, cut open." : "Ground post, concrete and leg of a bow of {0}, cut open; the foot of a corner brace.", sheet.Project), number);
         SheetBox left = brace is null ? builder.Room : builder.Room with { RightMm = builder.Room.Middle.XMm - 2 };
         Post(panels, tunnel, sheet, builder.Figure(PostLow(tunnel), PostHigh(tunnel), sheet.Units, left, spareMm: 5));
         if (brace is not null) Brace(tunnel, sheet, builder, brace, builder.Room with { LeftMm = builder.Room.Middle.XMm + 2 });
@@ -43,6 +46,7 @@ internal static class GroundDetailFigure
 
     private static void Post(DetailPanels panels, Tunnel tunnel, FigureSheet sheet, Figure figure)
     {
+        CrewWords say = sheet.Words;
         GroundPost post = Shown(tunnel);
         ConcreteHole? hole = HoleOf(tunnel, post);
         Member member = tunnel.Members.First(each => each.Id == post.MemberId);
@@ -60,15 +64,15 @@ internal static class GroundDetailFigure
         {
             Length up = base_.Start.Z - tunnel.Stations[0].Base;
             DetailPanels.Board(figure, At(base_.Start.X - (board.Thickness / 2), up - (board.Depth / 2)), At(base_.Start.X + (board.Thickness / 2), up + (board.Depth / 2)));
-            figure.SurfaceCallout(At(base_.Start.X, up + (board.Depth / 4)), $"baseboard {board.Size},\n{panels.Rule("boltsPerPost") ?? "2"} bolts to a post", Angle.FromDegrees(150), Angle.FromDegrees(180));
+            figure.SurfaceCallout(At(base_.Start.X, up + (board.Depth / 4)), say.Fill("baseboard {0},\n{1} bolts to a post", say.Say(board.Size), panels.Rule("boltsPerPost") ?? "2"), Angle.FromDegrees(150), Angle.FromDegrees(180));
         }
-        figure.Caption = "A  Post, concrete and leg, cut open";
-        figure.Callout(At(x + half, top - (post.Projection * 0.1)), $"post {member.Section.Size}\n{Leg(tunnel, member)}", Angle.FromDegrees(30));
-        if (tunnel.BowTube.Outside.Metres > 0) figure.Callout(At(tunnel.BowTube.Outside, top + Length.FromInches(6)), $"bow {tunnel.BowTube.Size}", Angle.FromDegrees(25));
+        figure.Caption = "A  " + say.Say("Post, concrete and leg, cut open");
+        figure.Callout(At(x + half, top - (post.Projection * 0.1)), $"{say.Fill("post {0}", say.Say(member.Section.Size))}\n{say.Say(Leg(tunnel, member))}", Angle.FromDegrees(30));
+        if (tunnel.BowTube.Outside.Metres > 0) figure.Callout(At(tunnel.BowTube.Outside, top + Length.FromInches(6)), say.Fill("bow {0}", tunnel.BowTube.Size), Angle.FromDegrees(25));
         if (hole is not null)
         {
-            figure.SurfaceCallout(At(x - (edge * 0.6), ground - (hole.Depth * 0.55)), $"concrete {TapeText.Of(hole.Volume, sheet.Units)},\npost {sheet.Tape(TapeText.RoundToMark(hole.PostDepth, sheet.Units))} in", Angle.FromDegrees(200));
-            figure.Callout(At(x + half + ((edge - half) * 0.4), ground + (hole.CollarRise * 0.6)), $"collar {sheet.Tape(hole.CollarRise)} up,\nsheds water", Angle.FromDegrees(-10), Angle.FromDegrees(20));
+            figure.SurfaceCallout(At(x - (edge * 0.6), ground - (hole.Depth * 0.55)), say.Fill("concrete {0},\npost {1} in", TapeText.Of(hole.Volume, sheet.Units), sheet.Tape(TapeText.RoundToMark(hole.PostDepth, sheet.Units))), Angle.FromDegrees(200));
+            figure.Callout(At(x + half + ((edge - half) * 0.4), ground + (hole.CollarRise * 0.6)), say.Fill("collar {0} up,\nsheds water", sheet.Tape(hole.CollarRise)), Angle.FromDegrees(-10), Angle.FromDegrees(20));
             figure.Overall(Side.Below, At(x - edge, ground - hole.Depth), At(x + edge, ground - hole.Depth), sheet.Tape);
         }
         Length deepest = ground - (hole?.Depth ?? post.Embedment);
@@ -83,6 +87,7 @@ internal static class GroundDetailFigure
 
     private static void Brace(Tunnel tunnel, FigureSheet sheet, DrawingBuilder builder, Member brace, SheetBox within)
     {
+        CrewWords say = sheet.Words;
         // Seen from outside, along the tunnel: the brace falls to the foot of its bow.
         Length y = brace.Start.Y, way = brace.End.Y - y;
         BowStation station = tunnel.Stations.MinBy(each => (each.Along - y).Abs())!;
@@ -106,9 +111,9 @@ internal static class GroundDetailFigure
         PlanePoint[] band = [At(half * dx, foot + (half * dy)), At(end.Across + (half * dx), end.Up + (half * dy)), At(end.Across - (half * dx), end.Up - (half * dy)), At(half * -dx, foot - (half * dy))];
         figure.On("braces").Fill(ModelPath.Around(band), Ink.Paper).Line(band[0], band[1]).Line(band[2], band[3]).Line(band[3], band[0]);
         figure.On("centre").Line(At(Length.Zero, foot), end, LineRole.Centre);
-        figure.Caption = "B  Foot of the brace, seen from the side";
-        figure.SurfaceCallout(At(end.Across * 0.7, foot + ((end.Up - foot) * 0.7)), $"corner brace {brace.Section.Size},\n{sheet.Tape(TapeText.RoundToMark(brace.CutLength, sheet.Units))} from middle to middle,\n{TapeText.Of(Angle.FromRadians(sign < 0 ? Math.PI - slope : slope))} off level", Angle.FromDegrees(sign < 0 ? 110 : 70));
-        figure.Callout(At(leg * sign * -1, topShown - Length.FromInches(2)), $"bow {station.Number}", Angle.FromDegrees(sign < 0 ? 0 : 180));
+        figure.Caption = "B  " + say.Say("Foot of the brace, seen from the side");
+        figure.SurfaceCallout(At(end.Across * 0.7, foot + ((end.Up - foot) * 0.7)), say.Fill("corner brace {0},\n{1} from middle to middle,\n{2} off level", brace.Section.Size, sheet.Tape(TapeText.RoundToMark(brace.CutLength, sheet.Units)), TapeText.Of(Angle.FromRadians(sign < 0 ? Math.PI - slope : slope))), Angle.FromDegrees(sign < 0 ? 110 : 70));
+        figure.Callout(At(leg * sign * -1, topShown - Length.FromInches(2)), say.Fill("bow {0}", station.Number.ToString(CultureInfo.InvariantCulture)), Angle.FromDegrees(sign < 0 ? 0 : 180));
         figure.Overall(sign < 0 ? Side.Right : Side.Left, At(Length.Zero, Length.Zero), At(Length.Zero, foot), sheet.Tape);
     }
 }

@@ -41,7 +41,7 @@ public static class TunnelFigures
             ("bow", FigureChapter.SetOut, (on, number) => BowFigure.Draw(tunnel, on, number)),
             ("left-side", FigureChapter.SetOut, (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Left)),
         ];
-        if (tunnel.Right.Kind != tunnel.Left.Kind || tunnel.Right.HipHeight != tunnel.Left.HipHeight)
+        if (HasRightSide(tunnel))
             wanted.Add(("right-side", FigureChapter.SetOut, (on, number) => SideFigure.Draw(tunnel, on, number, tunnel.Right)));
         foreach (EndWall end in tunnel.Ends.Where(end => end.Closing != EndClosing.Open))
         {
@@ -55,7 +55,7 @@ public static class TunnelFigures
             var panels = new DetailPanels(planned, tunnel);
             if (!tunnel.GroundPosts.IsEmpty) wanted.Add(("ground-details", FigureChapter.Ends, (on, number) => GroundDetailFigure.Draw(panels, tunnel, on, number)));
             wanted.Add(("side-details", FigureChapter.Ends, (on, number) => SideDetailFigure.Draw(panels, tunnel, detailed, on, number)));
-            wanted.Add(("film-details", FigureChapter.Cover, (on, number) => FilmDetailFigure.Draw(panels, planned, tunnel, detailed, on, number)));
+            if (FilmDetailFigure.IsNeeded(tunnel, detailed)) wanted.Add(("film-details", FigureChapter.Cover, (on, number) => FilmDetailFigure.Draw(panels, tunnel, detailed, on, number)));
         }
         if (!onlyLayout && planned.Film is { } film)
         {
@@ -85,6 +85,9 @@ public static class TunnelFigures
                 each.Name, each.Chapter, index >= ofLayout, () => Clear(each.Draw, sheet, sheet.Words.Say(string.Create(CultureInfo.InvariantCulture, $"{index + 1} of {wanted.Count}"))))),
         ];
     }
+
+    /// <summary>Whether the right side differs from the left so that it has a drawing of its own.</summary>
+    internal static bool HasRightSide(Tunnel tunnel) => tunnel.Right.Kind != tunnel.Left.Kind || tunnel.Right.HipHeight != tunnel.Left.HipHeight;
 
     /// <summary>The drawing with its remarks beside their parts; in a column where they would collide there.</summary>
     private static Drawing Clear(Func<FigureSheet, string, Drawing> draw, FigureSheet sheet, string number)

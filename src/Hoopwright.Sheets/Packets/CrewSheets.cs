@@ -18,7 +18,7 @@ namespace Hoopwright.Sheets.Packets;
 public static class CrewSheets
 {
     // The drawings without which nobody can set out or cut.
-    private static readonly ImmutableArray<string> Wanted = ["set-out", "film-cuts", "film-pull", "front-end-film", "back-end-film", "roof-pull", "cut-lists"];
+    private static readonly ImmutableArray<string> Wanted = ["set-out", "ground-details", "side-details", "film-details", "film-cuts", "film-pull", "front-end-film", "back-end-film", "roof-pull", "cut-lists"];
 
     /// <summary>The sheets as a file, crew-es.pdf for Spanish.</summary>
     /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
@@ -62,6 +62,7 @@ public static class CrewSheets
         if (!tunnel.Holes.IsEmpty) book.Table(tables.Holes);
         foreach (Table posts in tables.EndPosts) book.Table(posts);
         if (tunnel.Ends.Any(end => !end.Doors.IsEmpty)) book.Table(tables.Doors);
+        Drawn(FigureChapter.Ends);
         book.Chapter(words.Say("Cover")).Caution(PacketCautions.Film, words).Mind(planned, words, CutCheckKind.Film).Table(tables.Film).Table(tables.FilmMarks)
             .Paragraph(words.Fill(FilmCutPlan.FoldNote)).Paragraph(words.Fill(FilmCutPlan.FaceNote)).Table(tables.Fastening).Table(tables.Pull);
         Drawn(FigureChapter.Cover);

@@ -26,6 +26,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     /// <summary>Item and size of a cut list as a crew says them.</summary>
     public static string NameOf(CutSheet sheet, CrewWords words) => sheet.Size.Length == 0 ? words.Say(sheet.Item) : $"{words.Say(sheet.Item)} {words.Say(sheet.Size)}";
 
+    private readonly ShownOn shown = new(tunnel);
+
     private string Say(string text) => words.Say(text);
 
     // Titles of publications, in the order in which the rules name them.
@@ -60,12 +62,12 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     public Table Doors() => new("doors", Say("Doors"),
         [new(Say("Door"), 2), new(Say("Kind"), 1.4), new(Say("Swings"), 1.6), new(Say("Middle"), 1.6, TextAlign.End), new(Say("Clear"), 2.6), new(Say("Rough, post to post"), 2, TextAlign.End), new(Say("Leaf"), 2.6), new(Say("Leaves"), 1.3, TextAlign.End)],
         [
-            .. tunnel.Ends.SelectMany(end => end.Doors).Select(door => DoorRow(door)),
+            .. tunnel.Ends.SelectMany(end => end.Doors.Select(door => DoorRow(end, door))),
         ]);
 
-    private TableRow DoorRow(DoorOpening door) => TableRow.Of(Say(door.Id), Say(door.Kind.ToString().ToLowerInvariant()), Say(Swing(door)), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
+    private TableRow DoorRow(EndWall end, DoorOpening door) => TableRow.Of(Say(door.Id), Say(door.Kind.ToString().ToLowerInvariant()), Say(Swing(door)), Mark(door.Centre), $"{Tape(door.ClearWidth)} × {Tape(door.ClearHeight)}", Tape(TapeText.RoundUpForOpening(door.RoughWidth, planned.Units)),
         door.Leaves.IsEmpty ? Say("bought whole") : $"{Mark(door.Leaves[0].Width)} × {Mark(door.Leaves[0].Height)}", Number(door.Leaves.Length)) with
-    { LeadsTo = door.Leaves.IsEmpty ? null : door.Id + "-leaf" };
+    { LeadsTo = door.Leaves.IsEmpty ? end.Name + "-end" : door.Id + "-leaf" };
 
     private static string Swing(DoorOpening door)
     {
@@ -136,7 +138,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     public Table Fastening(CoverPlan cover) => new("fastening", Say("Where film is held"),
         [new(Say("Where"), 4), new(Say("By"), 1.4), new(Say("Length"), 1.6, TextAlign.End), new(Say("Wires"), 1, TextAlign.End), new(Say("On"), 1.2)],
-        [.. cover.Runs.Select(run => TableRow.Of(Say(run.Place), Say(run.Kind.ToString().ToLowerInvariant()), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), Say(run.OnWood ? "wood" : "tube")))]);
+        [.. cover.Runs.Select(run => TableRow.Of(Say(run.Place), Say(run.Kind.ToString().ToLowerInvariant()), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), Say(run.OnWood ? "wood" : "tube")) with { LeadsTo = shown.Part(run.Id) })]);
 
     public Table Pull(PullPlan pull) => new("film-pull", words.Fill("How tight to pull the roof film, by its temperature; best near {0}", TapeText.Of(pull.Best, planned.Units)),
         [new(Say("Film at"), 1.4, TextAlign.End), new(Say("that is air in full sun at"), 1.6, TextAlign.End), new(Say("Pull"), 3), new(Say("Over the length"), 1.8, TextAlign.End), new(Say("Over a bow"), 1.6, TextAlign.End), new(Say("Then hangs at mid-bay"), 1.6, TextAlign.End), new(words.Fill("Gives under {0}, about", TapeText.Of(pull.GaugePush, planned.Units)), 1.8, TextAlign.End), new(Say("Hangs on the hottest day"), 1.8, TextAlign.End), new(Say("Pulls on the coldest day"), 2.6, TextAlign.End)],
@@ -163,14 +165,16 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
 
     public Table CrewRules(FasteningPlan plan) => new("covering-people", Say("Why so many people"),
         [new(Say("Reason"), 8), new(Say("People"), 1, TextAlign.End)],
-        [.. plan.CrewRules.Select(rule => TableRow.Of(Phrased(rule.Says), Number(rule.People)))]);
+        [.. plan.CrewRules.Select(rule => TableRow.Of(Phrased(rule.Says), Number(rule.People)))])
+    { Drawing = "roof-pull" };
 
     public Table InWind(FasteningPlan plan) => new("covering-in-wind", Say("How many people in which wind, at the bows"),
         [new(Say("Wind or gust"), 2, TextAlign.End), new(Say("Pulls at the sheet"), 2, TextAlign.End), new(Say("People"), 3)],
         [
             .. plan.InWind.Select(each => TableRow.Of(TapeText.Of(each.Wind, planned.Units), TapeText.Of(each.Pull, planned.Units),
                 each.IsFit ? Number(each.People) : words.Fill("do not pull: it would take {0}", Number(each.People)))),
-        ]);
+        ])
+    { Drawing = "roof-pull" };
 
     /// <summary>The steps on one sheet, as for a file; the pages have them one by one.</summary>
     public Table Steps(FasteningPlan plan) => new("covering-steps", Say("Step by step"),
@@ -192,7 +196,8 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [
             .. plan.Steps.Select((step, index) => TableRow.Of(Number(index + 1), Phrased(step.Title), string.Join("; ", step.After.Select(wait => WaitOf(plan, wait))),
                 words.Fill("{0}, {1} to {2}", StepCards.Hours(step.Work.Likely), StepCards.Hours(step.Work.Least), StepCards.Hours(step.Work.Most)), PeopleOf(step),
-                string.Join(", ", StepCards.Weather(step.Weather, planned.Units).Select(Phrased)), step.Hold is null ? "" : "☐")),
+                string.Join(", ", StepCards.Weather(step.Weather, planned.Units).Select(Phrased)), step.Hold is null ? "" : "☐") with
+            { LeadsTo = step.Drawings.FirstOrDefault() }),
         ]);
 
     /// <summary>The most of each tool that a step takes, and for which steps.</summary>
@@ -220,16 +225,21 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     public Table Takeoff(TakeoffList takeoff) => new("takeoff", "Takeoff: what is needed and why",
         [new("Stage", 1.2), new("Item", 2.6), new("Size", 2.6), new("Needed", 1.6, TextAlign.End), new("Unit", 1.2), new("Rule", 5)],
         [
-            .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule)),
+            .. takeoff.Lines.Select(line => TableRow.Of(line.Stage.ToString().ToLowerInvariant(), line.Item, line.Size, Amount(line.Quantity, line.Unit), line.Unit == MaterialUnit.CutLengths ? "pieces" : line.Unit == MaterialUnit.Each ? "each" : "", line.Rule) with
+            { LeadsTo = shown.Parts(line.TraceIds, line.Stage) }),
         ]);
 
     public Table Orders(OrderList orders, Supplier supplier) => new("order-" + FileNames.Of(supplier.ToString()), $"Order: {NameOf(supplier)}",
         [new("Item", 2.6), new("Size", 2.8), new("Package", 2), new("Needed", 1.5, TextAlign.End), new("Waste, spare", 1.4, TextAlign.End), new("On hand", 1, TextAlign.End), new("Buy", 0.9, TextAlign.End), new("Price", 1.3, TextAlign.End), new("Cost", 1.4, TextAlign.End)],
         [
             .. orders.Lines.Where(line => line.Supplier == supplier).Select(line => TableRow.Of(line.Item, line.Size, Package(line), OrderAmount.Needed(line, planned.Units), line.Waste + line.Spare == 0 ? "" : OrderAmount.Of(line, line.Waste + line.Spare, planned.Units),
-                line.FromStock == 0 ? "" : OrderAmount.Of(line, line.FromStock, planned.Units), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "")),
+                line.FromStock == 0 ? "" : OrderAmount.Of(line, line.FromStock, planned.Units), Number(line.Packages), line.Price is { } price ? price.ToString() : "no price", line.Extension is { } cost ? cost.ToString() : "") with
+            { LeadsTo = OfOrder(line) }),
             TableRow.Total("Sum", "", "", "", "", "", "", "", orders.TotalFor(supplier).ToString()),
         ]);
+
+    /// <summary>What shows the first thing that an order line is for; for joints of long runs the cut lists, by which they fall; null for a line added by hand.</summary>
+    private string? OfOrder(OrderLine line) => planned.Takeoff!.Lines.FirstOrDefault(each => line.TakeoffIds.Contains(each.Id)) is { } counted ? shown.Parts(counted.TraceIds, counted.Stage) : line.IsExtra ? null : "cut-lists";
 
     public static Table Stages(OrderList orders) => new("cost-by-stage", $"Cost by stage, {orders.Currency}",
         [new("Stage", 3), new("Cost", 2, TextAlign.End)],
@@ -241,7 +251,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
             .. sheet.Bars.Select(bar => TableRow.Of(Number(bar.Number), Tape(bar.Stock) + (bar.IsRest ? " " + Say("rest") : bar.OnHand ? " " + Say("on hand") : ""),
                 StateOf(bar) + string.Join(";  ", bar.Pieces.Select(piece => $"{(bar.State == CutBarState.ToCut ? Box : "")}{piece.Number}: {Tape(piece.Length)} {LabelOf(piece)}")), bar.Leftover.Metres < 0.001 ? "" : $"{Mark(bar.Leftover)}{(bar.LeftoverUseful ? ", " + Say("keep") : "")}")),
         ])
-    { Drawing = sheet.IsSawn ? "cut-lists" : null };
+    { Drawing = sheet.IsSawn ? "cut-lists" : "roof-pull" };
 
     private string StateOf(CutBar bar) => bar.State switch
     {
@@ -257,11 +267,12 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     /// <summary>Equal lengths together, so that the stop is set once for each.</summary>
     public Table Stops(CutSheet sheet) => new("stops-" + FileNames.Of(sheet.Name), $"{Say("Saw stop")}: {NameOf(sheet, words)}",
         [new(Say("Blade to stop"), 2, TextAlign.End), new(Say("Pieces"), 1, TextAlign.End), new(Say("Numbers"), 8)],
-        [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), stop.Numbers))]);
+        [.. sheet.Stops.Select(stop => TableRow.Of(Tape(stop.Length), Number(stop.Pieces.Length), stop.Numbers))])
+    { Drawing = "cut-lists" };
 
     public Table Rules() => new("rules", "Every rule that was used, and every value that has a usual one",
         [new("In the plan at", 3.2), new("Value", 1.6), new("What it means", 4.6), new("From", 3.6)],
-        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, From(rule.From)))]);
+        [.. planned.Rules.Select(rule => TableRow.Of(rule.Path, rule.Text, rule.Says, From(rule.From)) with { LeadsTo = shown.Field(rule.Path) })]);
 
     public Table Sources() => new("sources", "Published sources of these rules and values",
         [new("No.", 1), new("Source", 12)],

@@ -48,7 +48,7 @@ internal sealed class PacketTables
         Cuts = [.. cuts.Sheets.SelectMany(sheet => sheet.IsSawn ? (Table[])[make.Cuts(sheet), make.Stops(sheet)] : [make.Cuts(sheet)])];
         (Rules, Sources) = (make.Rules(), make.Sources());
         SiteBook = new SiteBookTables(planned);
-        Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units) : null;
+        Strength = planned.Strength is { } strength ? new StrengthTables(strength, planned.Units, new ShownOn(tunnel)) : null;
     }
 
     /// <summary>Checks before each cut, and what was measured.</summary>

@@ -21,24 +21,28 @@ internal sealed class SiteBookTables
         CutChecks checks = planned.Checks ?? throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
         AsBuiltTunnel? built = planned.AsBuilt;
         units = planned.Units;
+        ShownOn shown = new(PacketWriter.Built(planned));
         Checks = new Table("before-you-cut", "Go, measure first, or stop", [new("What", 1.2), new("Verdict", 1.5), new("Why", 6)],
-            [.. checks.All.Select(check => TableRow.Of(NameOf(check.Kind), NameOf(check.Verdict), check.SaysText))]);
+            [.. checks.All.Select(check => TableRow.Of(NameOf(check.Kind), NameOf(check.Verdict), check.SaysText) with { LeadsTo = shown.Cut(check.Kind) })]);
         Needs = new Table("to-measure", "To measure, and what it is needed for", [new("Name in the site book", 3), new("What", 4), new("Planned", 1.6, TextAlign.End), new("Measured", 1.8, TextAlign.End), new("Needed for", 2)],
         [
             .. checks.All.SelectMany(check => check.Needs).DistinctBy(need => need.Of.Name).Select(need => TableRow.Of(
                 need.Of.Name, need.Of.What, Tape(need.Of.Planned), need.Taken?.Value is { } value ? Tape(value) + (need.IsMissing ? ", again" : "") : "________",
-                string.Join(", ", checks.All.Where(check => check.Needs.Any(each => each.Of.Name == need.Of.Name)).Select(check => NameOf(check.Kind).ToLowerInvariant())))),
+                string.Join(", ", checks.All.Where(check => check.Needs.Any(each => each.Of.Name == need.Of.Name)).Select(check => NameOf(check.Kind).ToLowerInvariant()))) with
+            { LeadsTo = shown.Measured(need.Of) }),
         ]);
         if (built is null) return;
         Measured = new Table("as-built", "Planned against measured", [new("What", 3.6), new("Planned", 1.5, TextAlign.End), new("Measured", 1.5, TextAlign.End), new("Off", 1.1, TextAlign.End), new("Allowed", 1.1, TextAlign.End), new("Readings", 2.6)],
         [
             .. built.Measurements.Measured.Select(each => TableRow.Of(each.Of.What, Tape(each.Of.Planned), each.Value is { } value ? Tape(value) : "",
-                each.Off is { } off ? (off > Length.Zero ? "+" : "") + Tape(off) : "", (each.IsOut ? "out of " : "") + Tape(each.Of.Tolerance), ReadingsOf(each))),
+                each.Off is { } off ? (off > Length.Zero ? "+" : "") + Tape(off) : "", (each.IsOut ? "out of " : "") + Tape(each.Of.Tolerance), ReadingsOf(each)) with
+            { LeadsTo = shown.Measured(each.Of) }),
         ]);
         Changed = new Table("as-built-changes", "What it changed", [new("Cut", 1.2), new("What", 4), new("By the plan", 1.6, TextAlign.End), new("Now", 1.6, TextAlign.End), new("Short by", 1.3, TextAlign.End)],
         [
             .. checks.All.SelectMany(check => check.Changed.Select(piece => TableRow.Of(
-                NameOf(check.Kind), $"{piece.Place} ({piece.Id})", Tape(piece.Planned), Tape(piece.Now), piece.ShortBy > Length.Zero ? Tape(piece.ShortBy) : ""))),
+                NameOf(check.Kind), $"{piece.Place} ({piece.Id})", Tape(piece.Planned), Tape(piece.Now), piece.ShortBy > Length.Zero ? Tape(piece.ShortBy) : "") with
+            { LeadsTo = shown.Part(piece.Id) ?? shown.Cut(check.Kind) })),
         ]);
         if (planned.ByPlan is { } byPlan)
         {
@@ -48,9 +52,11 @@ internal sealed class SiteBookTables
         }
         if (built.Squaring is not { } squaring) return;
         Corners = new Table("as-built-corners", "Corners of the strings, from four sides and two diagonals", [new("Corner", 2), new("Across", 2, TextAlign.End), new("Along", 2, TextAlign.End), new("Move to the right", 2, TextAlign.End), new("Move to the back", 2, TextAlign.End)],
-            [.. squaring.Corners.Select(corner => TableRow.Of(corner.Name, Tape(corner.X), Tape(corner.Y), Tape(corner.MoveRight), Tape(corner.MoveBack)))]);
+            [.. squaring.Corners.Select(corner => TableRow.Of(corner.Name, Tape(corner.X), Tape(corner.Y), Tape(corner.MoveRight), Tape(corner.MoveBack)))])
+        { Drawing = "set-out" };
         Residuals = new Table("as-built-residuals", "What the corners leave of each length", [new("Length", 4), new("Measured", 2, TextAlign.End), new("Left over", 2, TextAlign.End)],
-            [.. squaring.Residuals.Select(left => TableRow.Of(left.Name, Tape(built.Measurements.Of(left.Name)!.Value!.Value), Tape(left.Left)))]);
+            [.. squaring.Residuals.Select(left => TableRow.Of(left.Name, Tape(built.Measurements.Of(left.Name)!.Value!.Value), Tape(left.Left)))])
+        { Drawing = "set-out" };
     }
 
     /// <summary>The checks and their verdicts.</summary>

@@ -24,14 +24,15 @@ internal sealed class StrengthTables
     /// <summary>Makes them all.</summary>
     /// <param name="report">What the tunnel stands.</param>
     /// <param name="units">Units of the packet.</param>
-    public StrengthTables(StrengthReport report, UnitSystem units)
+    /// <param name="shown">Where its parts are drawn.</param>
+    public StrengthTables(StrengthReport report, UnitSystem units, ShownOn shown)
     {
         (this.report, this.units) = (report, units);
         Limits = report.Limits.IsEmpty ? null : MakeLimits();
         Combinations = report.Combinations.IsEmpty ? null : MakeCombinations();
-        Parts = report.Parts.IsEmpty ? null : MakeParts();
-        Posts = report.FootLoads.IsEmpty ? null : MakePosts();
-        Row = report.Row is { Parts.IsEmpty: false } row ? MakeRow(row) : null;
+        Parts = report.Parts.IsEmpty ? null : MakeParts(shown);
+        Posts = report.FootLoads.IsEmpty ? null : MakePosts(shown);
+        Row = report.Row is { Parts.IsEmpty: false } row ? MakeRow(row, shown) : null;
         Assumptions = MakeAssumptions();
         Coefficients = MakeCoefficients();
     }
@@ -75,7 +76,8 @@ internal sealed class StrengthTables
                 },
                 limit.RoofSnow is { Pascals: >= 1 } roof ? $"{TapeText.Of(roof, units)}: {string.Join(", ", limit.Depths.Select(depth => $"{Rounded(depth.Depth)} {depth.Words}"))}" : "",
                 limit.CaseWords, Place(limit.Bow, limit.Across, limit.Up), limit.Governs)),
-        ]);
+        ])
+    { Drawing = "strength-loads" };
 
     private Table MakeCombinations() => new("strength-combinations", string.Create(CultureInfo.InvariantCulture, $"The worst {Math.Min(MostCombinations, report.Combinations.Length)} of {report.Combinations.Length} combinations at the site: part of the strength used, multiple of the loads at which it buckles"),
         [new("Combination", 4.6), new("Used", 1, TextAlign.End), new("Buckles at ×", 1.2, TextAlign.End), new("Bow and place", 2.6), new("What governs", 3)],
@@ -84,21 +86,22 @@ internal sealed class StrengthTables
             .. report.Combinations.Take(MostCombinations).Select(each => each.Utilisation is { } used
                 ? TableRow.Of(each.Words, Decimals(used), each.BucklingFactor is { } factor ? Decimals(factor) : "", Place(each.Bow, each.Across, each.Up), each.Governs)
                 : TableRow.Of(each.Words, "buckles", "under 1", string.Create(CultureInfo.InvariantCulture, $"bow {each.Bow}"), each.Governs)),
-        ]);
+        ])
+    { Drawing = "strength-bow" };
 
-    private static Table MakeRow(RowStrength row) => new("strength-row", string.Create(CultureInfo.InvariantCulture, $"The whole row in space, {row.Looked} combinations: part of the strength used by the worst member of each kind"),
+    private static Table MakeRow(RowStrength row, ShownOn shown) => new("strength-row", string.Create(CultureInfo.InvariantCulture, $"The whole row in space, {row.Looked} combinations: part of the strength used by the worst member of each kind"),
         [new("Kind", 1), new("Member", 1.6), new("Where", 2.2), new("Used", 1, TextAlign.End), new("What governs", 2.6), new("Combination", 4)],
         [
-            .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words)),
+            .. row.Parts.Select(part => TableRow.Of(part.Kind, part.MemberId, part.Place, part.Utilisation is { } used ? Decimals(used) : "cannot be counted on", part.Governs, part.Words) with { LeadsTo = shown.Part(part.MemberId) }),
         ]);
 
-    private Table MakeParts() => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
+    private Table MakeParts(ShownOn shown) => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
         [new("What", 3.4), new("Used", 1.4), new("Verdict", 1.4), new("What governs", 2), new("Where", 2.4), new("Combination", 4)],
         [
-            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords)),
+            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords) with { LeadsTo = shown.Strength(part.Kind) }),
         ]);
 
-    private Table MakePosts() => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",
+    private Table MakePosts(ShownOn shown) => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",
         [new("Bows", 1.6), new("Load", 2), new("At most", 1.4, TextAlign.End), new("At", 2), new("Combination", 5)],
         [
             .. report.FootLoads.SelectMany(feet => new[]
@@ -108,7 +111,8 @@ internal sealed class StrengthTables
                 Of(feet, "push across", feet.Across),
                 feet.Turning is { } turning ? TableRow.Of(BowsOf(feet), "moment at the ground", TapeText.Of(turning.Size, units), Foot(turning.Bow, turning.IsRight), turning.LoadWords) : null,
             }.OfType<TableRow>().Concat(feet.Buckles.Take(1).Select(words => TableRow.Of(BowsOf(feet), "buckles", "", "", string.Create(CultureInfo.InvariantCulture, $"{feet.Buckles.Length} combinations, such as {words}"))))),
-        ]);
+        ])
+    { Drawing = shown.Ground };
 
     private TableRow? Of(FootLoads feet, string load, FootForce? peak) =>
         peak is null ? null : TableRow.Of(BowsOf(feet), load, TapeText.Of(peak.Size, units), Foot(peak.Bow, peak.IsRight), peak.LoadWords);
@@ -142,7 +146,8 @@ internal sealed class StrengthTables
             [
                 .. used.Select(each => (each.Formula.Symbol, Value(each), each.Words, each.Formula.Text, each.Formula.Source.ToString(), each.NeedsConfirming ? "confirm with the current standard" : "")).Distinct()
                     .Select(each => TableRow.Of(Plain(each.Symbol), each.Item2, Plain(each.Words), Plain(each.Text), each.Item5, each.Item6)),
-            ]);
+            ])
+        { Drawing = "strength-loads" };
     }
 
     /// <summary>Greek letters by their names: the lettering has none but µ.</summary>

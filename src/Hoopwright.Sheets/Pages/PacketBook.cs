@@ -219,12 +219,31 @@ public sealed partial class PacketBook
         // Of drawings in a row the contents name the first.
         Match row = Row().Match(drawing.Title);
         if (!row.Success || row.Groups["first"].Value == "1") entries.Add((row.Success ? words.Fill("{0}, {1} sheets", row.Groups["name"].Value, row.Groups["all"].Value) : drawing.Title, sheets.Count, false));
+        double rightMm = (wide - drawing.WidthMm) / 2;
+        // The lines are one figure told in words; its texts follow and are read out as they stand.
         Open(PdfRole.Figure, $"{drawing.Title}. {drawing.Description}");
-        foreach (Mark mark in drawing.Marks) Current.Marks.Add(Moved(mark, (wide - drawing.WidthMm) / 2, Paper.DrawingMarginMm));
+        foreach (Mark mark in drawing.Marks.Where(mark => mark is not TextMark)) Current.Marks.Add(Moved(mark, rightMm, Paper.DrawingMarginMm));
         Close();
+        TextMark? above = null;
+        foreach (TextMark text in drawing.Marks.OfType<TextMark>().Where(text => text.Text.Length > 0))
+        {
+            if (above is null || !GoesOn(above, text))
+            {
+                if (above is not null) Close();
+                Open(PdfRole.Paragraph);
+            }
+            Current.Marks.Add(Moved(text, rightMm, Paper.DrawingMarginMm));
+            above = text;
+        }
+        if (above is not null) Close();
         topMm = double.MaxValue;
         return this;
     }
+
+    /// <summary>Whether a text of a drawing is the next line of the one before it.</summary>
+    private static bool GoesOn(TextMark above, TextMark text) =>
+        text.Turn.Radians == 0 && above.Turn.Radians == 0 && text.Layer == above.Layer && text.Align == above.Align && text.Weight == above.Weight && text.EmMm == above.EmMm
+        && Math.Abs(text.Anchor.XMm - above.Anchor.XMm) < 1e-6 && text.Anchor.YMm - above.Anchor.YMm is var down && down > 0 && down < 1.8 * text.EmMm;
 
     [GeneratedRegex("^(?<name>.+), (?<first>[0-9]+) (?:of|de) (?<all>[0-9]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Row();

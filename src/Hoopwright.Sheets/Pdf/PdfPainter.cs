@@ -30,14 +30,18 @@ internal sealed class PdfPainter
                 foreach (Mark part in HatchLines.Of(hatch))
                     Paint(part);
                 break;
-            case TextMark { Text.Length: > 0 } text:
-                Paint(text);
+            case TextMark text:
+                Paint(text, "");
                 break;
         }
     }
 
-    private void Paint(TextMark text)
+    /// <summary>Paints a text.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="after">What follows it and is not seen, such as a blank before the next line; empty for nothing.</param>
+    internal void Paint(TextMark text, string after)
     {
+        if (text.Text.Length == 0) return;
         if (text.Clears)
             graphics.DrawPath(Brush(Ink.Paper), Path(SheetPath.Around(text.Box.Grown(0.25).Corners())));
         double backMm = text.Align switch
@@ -55,7 +59,7 @@ internal sealed class PdfPainter
             graphics.RotateAtTransform(-text.Turn.Degrees, at);
         }
 
-        graphics.DrawString(text.Text, Font(text.Weight, text.EmMm), Brush(text.Colour), at, XStringFormats.BaseLineLeft);
+        graphics.DrawString(text.Text + after, Font(text.Weight, text.EmMm), Brush(text.Colour), at, XStringFormats.BaseLineLeft);
         if (isTurned)
             graphics.Restore();
     }

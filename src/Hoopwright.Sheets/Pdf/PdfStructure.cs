@@ -64,14 +64,22 @@ internal sealed class PdfStructure(PdfDocument document)
         for (int at = 0; at < sheet.Page.Marks.Length; at++)
         {
             for (; next < sheet.Tags.Length && sheet.Tags[next].Mark <= at; next++) Apply(sheet.Tags[next], sheet, page);
-            Paint(sheet.Page.Marks[at], painter);
+            bool ends = next < sheet.Tags.Length && sheet.Tags[next] is { Opens: null } tag && tag.Mark == at + 1;
+            Paint(sheet.Page.Marks[at], painter, ends);
         }
         for (; next < sheet.Tags.Length; next++) Apply(sheet.Tags[next], sheet, page);
     }
 
-    private void Paint(Mark mark, PdfPainter painter)
+    /// <summary>Paints a mark into the part that is open.</summary>
+    private void Paint(Mark mark, PdfPainter painter, bool isLast)
     {
-        if (IsWhole || (mark is TextMark && open.Count > 0))
+        if (mark is TextMark text && open.Count > 0)
+        {
+            // Lines that follow each other in a part are read out as one text: a blank parts their words.
+            painter.Paint(text, isLast || IsWhole ? "" : " ");
+            return;
+        }
+        if (IsWhole)
         {
             painter.Paint(mark);
             return;

@@ -70,6 +70,10 @@ public sealed partial class PdfOutsideTests
         // Every drawing is told in words.
         Assert.All(pages.SelectMany(page => page.Tags).Where(tag => tag.Opens == PdfRole.Figure), tag => Assert.True(tag.Says!.Length > 20));
         Assert.Contains("\"Marks along both side strings, from the front corner\"", tree, StringComparison.Ordinal);
+        // Each text of a drawing is read out too, and lines that follow each other are parted.
+        Assert.All(pages.Where(page => page.Label is not null).SelectMany(page => page.Page.Marks.OfType<TextMark>()).Where(text => text.Layer != "footer"), text => Assert.Contains(text.Text, tree, StringComparison.Ordinal));
+        Assert.Contains("concrete and leg, cut open\"", tree, StringComparison.Ordinal);
+        Assert.Matches(@"post [^\n]* the leg stands in it""", tree);
     }
 
     private static string Sorted(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)).Order());

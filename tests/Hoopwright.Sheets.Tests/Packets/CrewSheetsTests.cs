@@ -40,6 +40,27 @@ public sealed partial class CrewSheetsTests
 
     [Theory]
     [MemberData(nameof(Examples))]
+    public void No_text_of_a_Spanish_drawing_says_what_the_English_one_says(string example)
+    {
+        PlannedTunnel planned = Planned(example);
+        ImmutableArray<PdfSheet> english = Drawings("en"), spanish = Drawings("es");
+        Assert.Equal(english.Length, spanish.Length);
+        string[] shown = [.. english.Select(page => page.Bookmark!)];
+        foreach (string wanted in (string[])["Set-out", "Details at the ground", "Details of a side", "Details of film and doors"]) Assert.Contains(wanted, shown);
+        foreach ((PdfSheet one, PdfSheet other) in english.Zip(spanish))
+        {
+            HashSet<string> said = [.. Texts(one)];
+            // Sizes in inches and the tunnel's name are alike in both.
+            Assert.DoesNotContain(Texts(other), text => text != planned.Plan.Name && Word().Matches(text).Any(word => word.Length > 2) && said.Contains(text));
+            Assert.NotEqual(one.Page.Description, other.Page.Description);
+        }
+
+        ImmutableArray<PdfSheet> Drawings(string language) => [.. CrewSheets.Pages(planned, Paper.Letter, Day, language).Where(page => page.Label is not null)];
+        static IEnumerable<string> Texts(PdfSheet page) => page.Page.Marks.OfType<TextMark>().Select(mark => mark.Text);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
     public void No_text_of_the_drawings_meets_another_or_leaves_its_sheet_in_Spanish(string example)
     {
         foreach (Paper paper in new[] { Paper.Letter, Paper.A4 })
@@ -139,7 +160,8 @@ public sealed partial class CrewSheetsTests
 
     // Words of the packet that are no words of Spanish.
     private static string EnglishOnly() =>
-        "the and of from left right front back end side post posts bow bows cut keep roll film piece pieces board door leaf hole deep wide mark marks bar saw stop length with over under above below between ground string strings sheet tube made wood yes out hinged swings least cost ways chosen possible proven layer inside check across along both alike falls";
+        "the and of from left right front back end side post posts bow bows cut keep roll film piece pieces board door leaf hole deep wide mark marks bar saw stop length with over under above below between ground string strings sheet tube made wood yes out hinged swings least cost ways chosen possible proven layer inside check across along both alike falls " +
+        "brace lock channel curtain staple nail layers sheds water leg stands wire screw screws bolts apart hip pack hard away beside lowest middle seen large foot baseboard batten pair makers details detail treated galvanized";
 
     [GeneratedRegex(@"\p{L}{2,}")]
     private static partial Regex Word();
