@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Hoopwright.Cli;
 
 /// <summary>Reads and writes files, with faults in plain words.</summary>
@@ -28,20 +30,48 @@ internal static class Files
         }
     }
 
-    /// <summary>Takes files of one kind out of a folder, but for those named; none when there is no such folder.</summary>
-    /// <returns>How many.</returns>
-    public static int Clear(string folder, string ending, IReadOnlySet<string> keep)
+    /// <summary>A file's text, as far as a file may be large.</summary>
+    public static string ReadText(string path)
     {
-        if (!Directory.Exists(folder)) return 0;
         try
         {
-            string[] old = [.. Directory.EnumerateFiles(folder, "*" + ending).Where(file => !keep.Contains(Path.GetFileName(file)))];
-            foreach (string file in old) File.Delete(file);
-            return old.Length;
+            return new FileInfo(path).Length > LargestBytes ? "" : File.ReadAllText(path);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new FileFault($"What an earlier packet left in {folder} cannot be taken away: {fault.Message}");
+            throw new FileFault($"{path} cannot be read: {fault.Message}");
+        }
+    }
+
+    /// <summary>The files of some folders below another, sorted, by their paths in it with forward slashes; folders that are not there hold none.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="below">Names of folders in it; empty for itself.</param>
+    public static ImmutableArray<string> Below(string folder, ImmutableArray<string> below)
+    {
+        try
+        {
+            return
+            [
+                .. below.Where(name => Directory.Exists(Path.Combine(folder, name)))
+                    .SelectMany(name => Directory.EnumerateFiles(Path.Combine(folder, name)).Select(file => (name.Length > 0 ? name + "/" : "") + Path.GetFileName(file))).Order(StringComparer.Ordinal),
+            ];
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new FileFault($"{folder} cannot be read: {fault.Message}");
+        }
+    }
+
+    /// <summary>Takes a file away.</summary>
+    public static void Delete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new FileFault($"{path}, which an earlier packet left, cannot be taken away: {fault.Message}");
         }
     }
 

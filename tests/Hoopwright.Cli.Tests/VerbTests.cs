@@ -85,6 +85,41 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Kinds_that_are_left_out_stay_from_an_earlier_packet_and_it_is_said_and_listed()
+    {
+        Assert.Equal(ExitCode.Done, Run("packet", Example("gothic-26ft"), "--out", folder, "--crew", "es").Code);
+        int before = Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Length;
+        (int code, string output, string messages) = Run("packet", Example("round-14ft"), "--out", folder, "--only", "dxf");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("packet.earlier-files", messages, StringComparison.Ordinal);
+        Assert.Contains("cards-es.pdf", messages, StringComparison.Ordinal);
+        // Drawings of the other tunnel are gone where the kind was written, the rest is there and told as what it is.
+        string[] drawings = [.. Directory.GetFiles(Path.Combine(folder, "drawings"), "*.dxf").Select(file => Path.GetFileName(file))];
+        Assert.DoesNotContain("07-back-door-1-leaf.dxf", drawings);
+        string list = File.ReadAllText(Path.Combine(folder, "index.html")), stays = list[list.IndexOf("From an earlier packet", StringComparison.Ordinal)..];
+        string[] left = [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Where(file => !file.EndsWith(".dxf", StringComparison.Ordinal) && file != "index.html")];
+        Assert.All(left, file => Assert.Contains($"href=\"{file}\"", stays, StringComparison.Ordinal));
+        Assert.True(left.Length > before / 2 && output.Contains("Took away", StringComparison.Ordinal));
+        using JsonDocument told = JsonDocument.Parse(Run("packet", Example("round-14ft"), "--out", folder, "--only", "svg", "--json").Output);
+        Assert.Contains(told.RootElement.EnumerateArray(), each => each.GetProperty("code").GetString() == "packet.earlier-files");
+        // A whole packet takes them all away, the crew's sheets too, and has nothing to say of earlier ones.
+        (_, _, messages) = Run("packet", Example("round-14ft"), "--out", folder);
+        Assert.DoesNotContain("packet.earlier-files", messages, StringComparison.Ordinal);
+        Assert.DoesNotContain("From an earlier packet", File.ReadAllText(Path.Combine(folder, "index.html")), StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder, "crew-es.pdf")));
+    }
+
+    [Fact]
+    public void Files_that_no_packet_wrote_are_not_taken_for_an_earlier_one()
+    {
+        File.WriteAllText(Path.Combine(folder, "index.html"), "<p>My own page</p>");
+        File.WriteAllText(Path.Combine(folder, "crew-es.pdf"), "mine");
+        (_, _, string messages) = Run("packet", Example("round-14ft"), "--out", folder, "--only", "pdf");
+        Assert.DoesNotContain("packet.earlier-files", messages, StringComparison.Ordinal);
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(folder, "crew-es.pdf")));
+    }
+
+    [Fact]
     public void A_zip_holds_the_packet_in_one_file()
     {
         Assert.Equal(ExitCode.Done, Run("packet", Example("round-14ft"), "--out", folder, "--zip", "--paper", "a4").Code);

@@ -70,7 +70,9 @@ internal static class PacketVerb
                 days = new CoverWeather(report, read.Record!, inside?.Report);
             }
             terminal.Progress("Drawing and setting the pages …");
-            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, new PacketChoice
+            string to = parsed.GetValue(folder) ?? "packet";
+            bool isZip = parsed.GetValue(zip);
+            var choice = new PacketChoice
             {
                 Only = [.. (parsed.GetValue(only) ?? []).Select(name => Enum.Parse<PacketForm>(name, ignoreCase: true))],
                 Crew = parsed.GetValue(crew),
@@ -78,40 +80,31 @@ internal static class PacketVerb
                 DrawnOn = parsed.GetValue(drawnOn) switch { "tabloid" => Paper.Tabloid, "a3" => Paper.A3, _ => null },
                 Revision = parsed.GetValue(revision),
                 Dimensions = parsed.GetValue(exploded) ? DxfDimensions.Exploded : DxfDimensions.Entities,
-            });
-            string to = parsed.GetValue(folder) ?? "packet";
+                Earlier = isZip ? [] : EarlierPacket.In(to),
+            };
+            ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, Cores.Run, choice);
             terminal.Progress("Writing …");
-            int left = 0;
-            if (parsed.GetValue(zip))
+            int taken = 0;
+            if (isZip)
             {
                 Files.Write(Path.Combine(to, "packet.zip"), ZipWriter.Write(files));
             }
             else
             {
-                left = ClearEarlier(to, files);
+                taken = EarlierPacket.Clear(to, choice, files);
                 foreach (PacketFile file in files) Files.Write(Path.Combine(to, file.Name), file.Bytes.AsSpan());
             }
-            if (parsed.GetValue(input.Json)) terminal.Out.Write(DiagnosticPrinter.Json(planned.Diagnostics));
+            ImmutableArray<Diagnostic> told = EarlierPacket.Told(to, choice) is { } stay ? [.. planned.Diagnostics, stay] : planned.Diagnostics;
+            if (parsed.GetValue(input.Json)) terminal.Out.Write(DiagnosticPrinter.Json(told));
             else
             {
-                DiagnosticPrinter.Print(terminal.Messages, terminal, planned.Diagnostics.Where(each => each.Severity == Severity.Warning), reading);
-                terminal.Out.WriteLine($"Wrote {(parsed.GetValue(zip) ? Path.Combine(to, "packet.zip") : $"{files.Length.ToString(CultureInfo.InvariantCulture)} files to {to}; begin with {Path.Combine(to, files.Any(file => file.Name == "packet.pdf") ? "packet.pdf" : "index.html")}")}.");
-                if (left > 0) terminal.Out.WriteLine($"Took away {left.ToString(CultureInfo.InvariantCulture)} drawings and tables of an earlier packet in {to}.");
-                terminal.Out.WriteLine(DiagnosticPrinter.Count(planned.Diagnostics));
+                DiagnosticPrinter.Print(terminal.Messages, terminal, told.Where(each => each.Severity == Severity.Warning), reading);
+                terminal.Out.WriteLine($"Wrote {(isZip ? Path.Combine(to, "packet.zip") : $"{files.Length.ToString(CultureInfo.InvariantCulture)} files to {to}; begin with {Path.Combine(to, files.Any(file => file.Name == "packet.pdf") ? "packet.pdf" : "index.html")}")}.");
+                if (taken > 0) terminal.Out.WriteLine($"Took away {taken.ToString(CultureInfo.InvariantCulture)} files of an earlier packet in {to}.");
+                terminal.Out.WriteLine(DiagnosticPrinter.Count(told));
             }
             return ExitCode.Done;
         });
         return command;
-    }
-
-    /// <summary>Drawings and tables of an earlier packet that the new one does not write over, so that no sheet of another tunnel stays among them.</summary>
-    private static int ClearEarlier(string to, ImmutableArray<PacketFile> files)
-    {
-        if (!File.Exists(Path.Combine(to, "results.json")) || !File.Exists(Path.Combine(to, "packet.pdf"))) return 0;
-        return Cleared("drawings", ".svg") + Cleared("drawings", ".dxf") + Cleared("tables", ".csv");
-
-        // A kind of file that is not written this time stays as it is.
-        int Cleared(string folder, string ending) => !files.Any(file => file.Name.EndsWith(ending, StringComparison.Ordinal)) ? 0 : Files.Clear(Path.Combine(to, folder), ending,
-            files.Where(file => file.Name.StartsWith(folder + "/", StringComparison.Ordinal)).Select(file => file.Name[(folder.Length + 1)..]).ToHashSet(StringComparer.Ordinal));
     }
 }

@@ -16,7 +16,7 @@ internal static class GroundDetailFigure
     {
         Member? brace = tunnel.Members.FirstOrDefault(member => member.Role == MemberRole.CornerBrace);
         CrewWords say = sheet.Words;
-        DrawingBuilder builder = sheet.Start(say.Say("Details at the ground"), say.Fill(brace is null ? "Ground post, concrete and leg of a bow of {0}, cut open." : "Ground post, concrete and leg of a bow of {0}, cut open; the foot of a corner brace.", sheet.Project), number);
+        DrawingBuilder builder = sheet.Start(say.Say("Details at the ground"), say.Fill(brace is null ? "How a ground post of {0} stands and the leg of a bow on it, cut open." : "How a ground post of {0} stands and the leg of a bow on it, cut open; the foot of a corner brace.", sheet.Project), number);
         SheetBox left = brace is null ? builder.Room : builder.Room with { RightMm = builder.Room.Middle.XMm - 2 };
         Post(panels, tunnel, sheet, builder.Figure(PostLow(tunnel), PostHigh(tunnel), sheet.Units, left, spareMm: 5));
         if (brace is not null) Brace(tunnel, sheet, builder, brace, builder.Room with { LeftMm = builder.Room.Middle.XMm + 2 });
@@ -66,7 +66,7 @@ internal static class GroundDetailFigure
             DetailPanels.Board(figure, At(base_.Start.X - (board.Thickness / 2), up - (board.Depth / 2)), At(base_.Start.X + (board.Thickness / 2), up + (board.Depth / 2)));
             figure.SurfaceCallout(At(base_.Start.X, up + (board.Depth / 4)), say.Fill("baseboard {0},\n{1} bolts to a post", say.Say(board.Size), panels.Rule("boltsPerPost") ?? "2"), Angle.FromDegrees(150), Angle.FromDegrees(180));
         }
-        figure.Caption = "A  " + say.Say("Post, concrete and leg, cut open");
+        figure.Caption = "A  " + say.Say(hole is null ? "Post and leg, cut open" : "Post, concrete and leg, cut open");
         figure.Callout(At(x + half, top - (post.Projection * 0.1)), $"{say.Fill("post {0}", say.Say(member.Section.Size))}\n{say.Say(Leg(tunnel, member))}", Angle.FromDegrees(30));
         if (tunnel.BowTube.Outside.Metres > 0) figure.Callout(At(tunnel.BowTube.Outside, top + Length.FromInches(6)), say.Fill("bow {0}", tunnel.BowTube.Size), Angle.FromDegrees(25));
         if (hole is not null)

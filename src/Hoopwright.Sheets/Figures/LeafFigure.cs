@@ -32,7 +32,7 @@ internal static class LeafFigure
             // One text per kind: the others are its like.
             if (member.Id.EndsWith("-stile-right", StringComparison.Ordinal)) remarks.Surface(figure, At(x1, leaf.Height * 0.62), $"2 stiles {sheet.Tape(member.CutLength)}", Angle.FromDegrees(0));
             if (member.Id.EndsWith("-rail-middle", StringComparison.Ordinal)) remarks.Surface(figure, At(x2 - (half * 2), z1), $"3 rails {sheet.Tape(member.CutLength)}", Angle.FromDegrees(-10));
-            if (member.Id.EndsWith("-brace-lower", StringComparison.Ordinal)) remarks.Surface(figure, At((x1 + x2) / 2, (z1 + z2) / 2), $"2 braces {sheet.Tape(member.CutLength)}, cut to fit;\nfoot at the hinge side", Angle.FromDegrees(-5));
+            if (member.Id.EndsWith("-brace-lower", StringComparison.Ordinal)) remarks.Surface(figure, At((x1 + x2) / 2, (z1 + z2) / 2), $"2 braces {sheet.Tape(member.CutLength)}, cut to fit{(leaf.HingeLeft is null ? "" : ";\nfoot at the hinge side")}", Angle.FromDegrees(-5));
         }
         HingeMarks.Draw(figure, leaf, At(Length.Zero, Length.Zero));
         figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(leaf.Width, Length.Zero), sheet.Tape);

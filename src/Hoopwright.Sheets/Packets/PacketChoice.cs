@@ -26,6 +26,12 @@ public sealed record PacketChoice
     /// <summary>How dimensions go into DXF files.</summary>
     public DxfDimensions Dimensions { get; init; }
 
+    /// <summary>Files of an earlier packet that lie where this one goes, by their paths in the folder; the list of files tells those that stay.</summary>
+    public ImmutableArray<string> Earlier { get; init; } = [];
+
+    /// <summary>Those of them that stay, as their kind is not written now.</summary>
+    public ImmutableArray<string> Staying => [.. Earlier.Where(path => PacketNames.FormOf(path) is { } form && !Has(form))];
+
     /// <summary>Whether a kind of file is wanted.</summary>
     internal bool Has(PacketForm form) => Only.IsEmpty || Only.Contains(form);
 }

@@ -8,10 +8,13 @@ using Hoopwright.Sheets.Tables;
 namespace Hoopwright.Sheets.Packets;
 
 /// <summary>The list of all files of a packet as one page that opens from the folder without a network: no script, nothing fetched.</summary>
-internal static class PacketIndex
+public static class PacketIndex
 {
     /// <summary>The name of the page.</summary>
     public const string Name = "index.html";
+
+    /// <summary>What the page says of itself, by which one knows the folder of a packet.</summary>
+    public const string Mark = "<meta name=\"generator\" content=\"Hoopwright packet\">";
 
     private const int LongestName = 200;
 
@@ -22,7 +25,8 @@ internal static class PacketIndex
     /// <param name="tunnel">The name of the tunnel.</param>
     /// <param name="date">The day on the sheets.</param>
     /// <param name="files">All other files.</param>
-    public static PacketFile Write(string tunnel, DateOnly date, ImmutableArray<PacketFile> files)
+    /// <param name="staying">Files of an earlier packet that stay in the folder, by their paths.</param>
+    internal static PacketFile Write(string tunnel, DateOnly date, ImmutableArray<PacketFile> files, ImmutableArray<string> staying)
     {
         StringBuilder html = new();
         string name = Shortened(tunnel), day = date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -31,6 +35,7 @@ internal static class PacketIndex
             <html lang="en">
             <head>
             <meta charset="utf-8">
+            {Mark}
             <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{name}: packet</title>
@@ -58,9 +63,18 @@ internal static class PacketIndex
             }
             html.Append("</ul>\n");
         }
+        if (!staying.IsEmpty)
+        {
+            html.Append("<h2>From an earlier packet</h2>\n<p class=\"caution\">These files were in the folder before and were not made anew. They may tell of another plan: do not build by them before you know.</p>\n<ul>\n");
+            foreach (string path in staying) html.Append(CultureInfo.InvariantCulture, $"<li><a href=\"{Link(path)}\">{XmlText.Escaped(path)}</a></li>\n");
+            html.Append("</ul>\n");
+        }
         html.Append("</main>\n</body>\n</html>\n");
         return new PacketFile(Name, [.. Encoding.UTF8.GetBytes(html.ToString())]) { Says = "This list" };
     }
+
+    // A file of before may have any name.
+    private static string Link(string path) => XmlText.Escaped(string.Join('/', path.Split('/').Select(Uri.EscapeDataString)));
 
     private static string Ending(PacketFile file) => Path.GetExtension(file.Name)[1..].ToUpperInvariant();
 

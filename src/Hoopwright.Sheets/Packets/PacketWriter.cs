@@ -66,7 +66,7 @@ public static class PacketWriter
             () => csv = choice.Has(PacketForm.Csv) ? [.. tables!.All.Concat(weatherTables).Concat(InsideChapter.TablesOf(weather?.Inside, planned.Units)).Select((table, index) => new PacketFile(string.Create(CultureInfo.InvariantCulture, $"tables/{index + 1:00}-{table.Name}.csv"), Text(CsvWriter.Write(table))) { Says = table.Title })] : [],
             () => svg = choice.Has(PacketForm.Svg) ? [.. figures.Select(figure => (figure.Name, figure.Drawing)).Concat(charts).Concat(insideCharts).Select(drawn => new PacketFile($"drawings/{drawn.Name}.svg", Text(SvgWriter.Write(drawn.Drawing))) { Says = drawn.Drawing.Title })] : []);
         ImmutableArray<PacketFile> files = [.. pdf, .. crewPdf, .. cards, .. upkeep, .. calendar, .. svg, .. dxf, .. workbook, .. csv, .. model, .. map, .. texts];
-        return [PacketIndex.Write(Called(planned), date, files), .. files];
+        return [PacketIndex.Write(Called(planned), date, files, choice.Staying), .. files];
 
         void WeatherPages(PacketBook book)
         {

@@ -66,7 +66,7 @@ public sealed partial class PacketBook
             string number = isKnown ? (page + added).ToString(CultureInfo.InvariantCulture) : "";
             if (pageMark is { } mark && sheet.Marks[mark] is TextMark text) sheet.Marks[mark] = text with { Text = number };
             sheet.Tags[at] = isKnown ? tag with { Link = links.Count } : tag with { Opens = PdfRole.Paragraph };
-            if (isKnown) links.Add(new PdfLink(area, page + added, words.Fill("page {0}", number)));
+            if (isKnown) links.Add(new PdfLink(area, page + added, Drawings.TryGetValue(to, out string? sheetNumber) ? $"{words.Fill("Sheet {0}", sheetNumber)}, {words.Fill("page {0}", number)}" : words.Fill("page {0}", number)));
         }
         return links.ToImmutable();
     }

@@ -55,6 +55,9 @@ internal sealed class GrayPicture
         return new GrayPicture(width, height, pixels);
     }
 
+    /// <summary>So many rows of it, from one on.</summary>
+    internal GrayPicture Rows(int from, int count) => new(Width, count, pixels[(from * Width)..((from + count) * Width)]);
+
     /// <summary>The part of places whose darkness, taken over a square of so many to each side, differs by more than so much of 255.</summary>
     internal double DiffersFrom(GrayPicture other, int reach, double by)
     {

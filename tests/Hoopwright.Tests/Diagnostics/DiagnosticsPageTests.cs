@@ -31,6 +31,7 @@ public sealed partial class DiagnosticsPageTests
     [InlineData("cut.stock.too-few")]
     [InlineData("orders.stock.unknown-size")]
     [InlineData("assumed.strength")]
+    [InlineData("packet.earlier-files")]
     public void The_scan_of_the_sources_finds_codes_however_they_are_written(string code) => Assert.Contains(code, CodesInSources());
 
     [Fact]
@@ -55,8 +56,8 @@ public sealed partial class DiagnosticsPageTests
     private static HashSet<string> CodesInSources()
     {
         HashSet<string> codes = [.. PlanCodes.All];
-        string folder = Path.Combine(SamplePlans.Root, "src", "Hoopwright");
-        foreach (string file in Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories))
+        string[] folders = [.. new[] { "Hoopwright", "Hoopwright.Cli" }.Select(project => Path.Combine(SamplePlans.Root, "src", project))];
+        foreach ((string folder, string file) in folders.SelectMany(folder => Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories).Select(file => (folder, file))))
         {
             if (Path.GetRelativePath(folder, file).Split(Path.DirectorySeparatorChar)[0] is "obj" or "bin") continue;
             string text = File.ReadAllText(file);
