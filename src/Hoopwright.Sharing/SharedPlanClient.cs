@@ -37,16 +37,23 @@ public sealed class SharedPlanClient(HttpClient http, string token)
     public Task<DocumentPushAnswer> PushAsync(DocumentPush push, CancellationToken stop = default) =>
         SendAsync(HttpMethod.Post, Plan + "/document", Body(push, SharingJson.Default.DocumentPush), SharingJson.Default.DocumentPushAnswer, stop);
 
-    /// <summary>Tells at once, and then whenever plan or site book change, how far they are. Ends when the link is revoked, the plan deleted or the server stopped.</summary>
-    public async IAsyncEnumerable<PlanChange> ChangesAsync([EnumeratorCancellation] CancellationToken stop = default)
+    /// <summary>
+    /// Tells at once, and then whenever plan or site book change, how far they are. Ends when the link is revoked, the plan deleted or the
+    /// server stopped; where nothing is heard for <see cref="ChangeStream.Silence"/>, it is cancelled.
+    /// </summary>
+    /// <param name="clock">Measures the silence.</param>
+    /// <param name="stop">Ends it.</param>
+    public async IAsyncEnumerable<PlanChange> ChangesAsync(TimeProvider clock, [EnumeratorCancellation] CancellationToken stop = default)
     {
+        using CancellationTokenSource silence = new(ChangeStream.Silence, clock), either = CancellationTokenSource.CreateLinkedTokenSource(silence.Token, stop);
         using HttpRequestMessage request = Request(HttpMethod.Get, Plan + "/events", null);
-        using HttpResponseMessage answer = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, stop);
-        await ThrowUnlessDone(answer, stop);
-        await using Stream stream = await answer.Content.ReadAsStreamAsync(stop);
-        await foreach (SseItem<string> item in SseParser.Create(stream).EnumerateAsync(stop))
+        using HttpResponseMessage answer = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, either.Token);
+        await ThrowUnlessDone(answer, either.Token);
+        await using Stream stream = await answer.Content.ReadAsStreamAsync(either.Token);
+        await foreach (SseItem<string> item in SseParser.Create(stream).EnumerateAsync(either.Token))
         {
-            if (item.EventType == "changed" && JsonSerializer.Deserialize(item.Data, SharingJson.Default.PlanChange) is { } change) yield return change;
+            silence.CancelAfter(ChangeStream.Silence);
+            if (item.EventType == "changed" && ChangeIn(item.Data) is { } change) yield return change;
         }
     }
 
@@ -89,9 +96,33 @@ public sealed class SharedPlanClient(HttpClient http, string token)
     private async Task<T> SendAsync<T>(HttpMethod method, string address, HttpContent? body, JsonTypeInfo<T> type, CancellationToken stop)
     {
         using HttpRequestMessage request = Request(method, address, body);
-        using HttpResponseMessage answer = await http.SendAsync(request, stop);
-        await ThrowUnlessDone(answer, stop);
-        return await answer.Content.ReadFromJsonAsync(type, stop) ?? throw new HttpRequestException("The server's answer is empty.");
+        try
+        {
+            using HttpResponseMessage answer = await http.SendAsync(request, stop);
+            await ThrowUnlessDone(answer, stop);
+            return await answer.Content.ReadFromJsonAsync(type, stop) ?? throw new HttpRequestException("The server's answer is empty.");
+        }
+        catch (JsonException fault)
+        {
+            // The page of a guest network that wants a sign-in first, say.
+            throw new HttpRequestException("The server's answer cannot be read.", fault);
+        }
+        catch (OperationCanceledException fault) when (!stop.IsCancellationRequested)
+        {
+            throw new HttpRequestException("The server did not answer in time.", fault);
+        }
+    }
+
+    private static PlanChange? ChangeIn(string text)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(text, SharingJson.Default.PlanChange);
+        }
+        catch (JsonException fault)
+        {
+            throw new HttpRequestException("The server's answer cannot be read.", fault);
+        }
     }
 
     private HttpRequestMessage Request(HttpMethod method, string address, HttpContent? body)

@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using Hoopwright.Testing;
 using Hoopwright.Web.Engine;
 using Hoopwright.Web.Fields;
-using Hoopwright.Web.Offline;
 using Hoopwright.Web.State;
 using Hoopwright.Web.Words;
 using Microsoft.Extensions.DependencyInjection;
@@ -42,77 +41,5 @@ internal sealed class PanelDesk : IDisposable
     {
         live.Dispose();
         plan.Dispose();
-    }
-
-    private sealed class StraightEngine : IEngine
-    {
-        public Task<string> LookAsync(string document) => Task.FromResult(EngineWork.Look(document));
-
-        public Task<string> DrawAsync(string document, string figure) => Task.FromResult(EngineWork.Draw(document, figure));
-
-        public Task<string> WholeAsync(string document) => Task.FromResult(EngineWork.Whole(document));
-
-        public Task<string> StandsAsync(string document) => Task.FromResult(EngineWork.Stands(document));
-
-        public Task<string> FrameAsync(string model) => throw new NotSupportedException();
-
-        public Task<string> WhyAsync(string document, string path) => Task.FromResult(EngineWork.Why(document, path));
-
-        public Task<string> CompareAsync(string before, string after) => Task.FromResult(EngineWork.Compare(before, after));
-
-        public Task<string> SceneAsync(string document, bool withStrength) => Task.FromResult(EngineWork.Scene(document, withStrength));
-
-        public Task<string> CoveringAsync(string document, string film, string language) => Task.FromResult(EngineWork.Covering(document, film, language));
-
-        public Task<string> StepsAsync(string document, string job, string language) => Task.FromResult(EngineWork.Steps(document, job, language));
-
-        public Task<string> SiteBookAsync(string document, string language) => Task.FromResult(EngineWork.SiteBook(document, language));
-
-        public Task<string> MergeAsync(string document, string other) => Task.FromResult(EngineWork.Merge(document, other));
-
-        public Task<string> UndecidedAsync(string document) => Task.FromResult(EngineWork.Undecided(document));
-
-        public Task<string> DecideAsync(string document, string path, string value, string id, string by, string device) => Task.FromResult(EngineWork.Decide(document, path, value, id, by, device));
-
-        public Task<string> RecordAsync(string before, string document, string id, string by, string device) => Task.FromResult(EngineWork.Record(before, document, id, by, device));
-
-        public Task<string> InsideAsync(string document, string weather, string language) => Task.FromResult(EngineWork.Inside(document, weather, language));
-
-        public Task<string> WeatherAsync(string document, string weather, string language, string clock) => Task.FromResult(EngineWork.Weather(document, weather, language, clock));
-
-        public Task<string> DaysAsync(string document, string job, string weather, string clock, string today, string language) => Task.FromResult(EngineWork.Days(document, job, weather, clock, today, language));
-
-        public Task<string> UpkeepAsync(string document, string weather, string clock, string depth, string kind, string today, string language) => Task.FromResult(EngineWork.Upkeep(document, weather, clock, depth, kind, today, language));
-
-        public Task<bool> DownloadUpkeepAsync(string[] asked, string fileName) => Task.FromResult(false);
-
-        public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => Task.FromResult(false);
-
-        public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) => Task.FromResult(false);
-    }
-
-    private sealed class OneShelf : IShelf
-    {
-        public event Action<string>? ChangedElsewhere
-        {
-            add { }
-            remove { }
-        }
-
-        public string Document { get; set; } = "{}";
-
-        public Task<ShelfAnswer> LoadAsync(string id) => Task.FromResult(new ShelfAnswer { Ok = true, Found = true, At = 1, Of = 1, Document = Document });
-
-        public Task<ShelfAnswer> ListAsync() => throw new NotSupportedException();
-
-        public Task<ShelfState> StateAsync() => throw new NotSupportedException();
-
-        public Task<ShelfAnswer> AddAsync(string id, string name, string document) => throw new NotSupportedException();
-
-        public Task<ShelfAnswer> RemoveAsync(string id) => throw new NotSupportedException();
-
-        public Task<ShelfAnswer> ChangeAsync(string id, string path, string? value) => throw new NotSupportedException();
-
-        public Task<ShelfAnswer> TurnAsync(string id, bool back) => throw new NotSupportedException();
     }
 }

@@ -116,7 +116,7 @@ internal static class SharingLoad
     {
         try
         {
-            await foreach (PlanChange _ in plan.ChangesAsync(enough)) told();
+            await foreach (PlanChange _ in plan.ChangesAsync(TimeProvider.System, enough)) told();
         }
         catch (OperationCanceledException)
         {

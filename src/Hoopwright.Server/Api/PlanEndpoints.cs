@@ -12,7 +12,6 @@ namespace Hoopwright.Server.Api;
 internal static class PlanEndpoints
 {
     /// <summary>How long a waiting page hears nothing at most, so that neither it nor what is in between takes the line for dead.</summary>
-    private static readonly TimeSpan Alive = TimeSpan.FromSeconds(20);
 
     public static void Map(RouteGroupBuilder root)
     {
@@ -78,7 +77,7 @@ internal static class PlanEndpoints
             if (await store.HeadAsync(access) is not { } head) break;
             yield return new SseItem<PlanChange>(new PlanChange(head.Version, head.Cursor), head == told ? "alive" : "changed");
             told = head;
-            if (!await waiter.NextAsync(Alive, clock, either.Token)) yield break;
+            if (!await waiter.NextAsync(ChangeStream.Alive, clock, either.Token)) yield break;
         }
         yield return new SseItem<PlanChange>(new PlanChange(0, 0), "ended");
     }

@@ -80,10 +80,51 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
     /// </summary>
     /// <param name="path">The value's path.</param>
     /// <param name="value">The value; null leaves the field out.</param>
-    public async Task SetAsync(string path, JsonNode? value)
+    public Task SetAsync(string path, JsonNode? value) => MakeAsync([new Change(path, value?.ToJsonString(Compact))]);
+
+    /// <summary>
+    /// Makes the plan say what work done elsewhere makes of it, section by section, each as a change that can be taken back. Where it
+    /// was changed while that went on, the work is done again on what it says by then: nothing typed meanwhile is lost.
+    /// </summary>
+    /// <param name="work">Takes the plan as it is and gives the text that it is to be; none leaves it as it is.</param>
+    public async Task ReworkAsync(Func<JsonNode, Task<string>> work)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        string id = Id;
+        JsonNode from;
+        string document;
+        do
+        {
+            from = Root;
+            document = await work(from);
+            if (id != Id || document.Length == 0) return;
+        }
+        while (!ReferenceEquals(from, Root));
+        if (PlanText.Tree(document) is not JsonObject wanted || from is not JsonObject now) return;
+        ImmutableArray<Change> changes =
+        [
+            .. from section in now.Select(each => each.Key).Union(wanted.Select(each => each.Key), StringComparer.Ordinal)
+               where !JsonNode.DeepEquals(wanted[section], now[section])
+               select new Change(section, wanted[section]?.ToJsonString(Compact)),
+        ];
+        if (!changes.IsEmpty) await MakeAsync(changes);
+    }
+
+    /// <summary>Takes the last change back.</summary>
+    /// <returns>The path it was made at; null when there was none.</returns>
+    public Task<string?> UndoAsync() => TurnAsync(back: true);
+
+    /// <summary>Makes the change again that was taken back.</summary>
+    /// <returns>The path it was made at; null when there was none.</returns>
+    public Task<string?> RedoAsync() => TurnAsync(back: false);
+
+    /// <inheritdoc/>
+    public void Dispose() => shelf.ChangedElsewhere -= Follow;
+
+    private async Task MakeAsync(ImmutableArray<Change> wanted)
     {
         // Before the first change, what stands twice is told to the shelf, which would keep the last of it without a word.
-        ImmutableArray<Change> changes = [.. doubled.Where(change => change.Path != path), new Change(path, value?.ToJsonString(Compact))];
+        ImmutableArray<Change> changes = [.. doubled.Where(change => wanted.All(each => each.Path != change.Path)), .. wanted];
         doubled = [];
         JsonNode root = Root.DeepClone();
         foreach (Change change in changes) change.MakeIn(root);
@@ -99,28 +140,6 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         Changed?.Invoke();
         await Task.WhenAll(changes.Select(change => SendAsync(Id, change)).ToArray());
     }
-
-    /// <summary>Makes the plan say what another text of it says, section by section, each as a change that can be taken back.</summary>
-    /// <param name="document">The other text.</param>
-    public async Task ReplaceAsync(string document)
-    {
-        if (PlanText.Tree(document) is not JsonObject wanted || Root is not JsonObject now) return;
-        foreach (string section in now.Select(each => each.Key).Union(wanted.Select(each => each.Key), StringComparer.Ordinal).ToList())
-        {
-            if (!JsonNode.DeepEquals(wanted[section], PlanPath.At(Root, section))) await SetAsync(section, wanted[section]?.DeepClone());
-        }
-    }
-
-    /// <summary>Takes the last change back.</summary>
-    /// <returns>The path it was made at; null when there was none.</returns>
-    public Task<string?> UndoAsync() => TurnAsync(back: true);
-
-    /// <summary>Makes the change again that was taken back.</summary>
-    /// <returns>The path it was made at; null when there was none.</returns>
-    public Task<string?> RedoAsync() => TurnAsync(back: false);
-
-    /// <inheritdoc/>
-    public void Dispose() => shelf.ChangedElsewhere -= Follow;
 
     private async Task SendAsync(string id, Change change)
     {

@@ -116,24 +116,30 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
         isAsked = true;
         if (isBusy) return;
         isBusy = true;
-        while (isAsked && Record is not null && State != ShareState.Gone)
+        try
         {
-            isAsked = false;
-            (State, Said) = (ShareState.Working, "");
-            Changed?.Invoke();
-            try
+            while (isAsked && Record is not null && State != ShareState.Gone)
             {
-                await OnceAsync();
-                (State, At) = (ShareState.Together, clock.GetUtcNow());
+                isAsked = false;
+                (State, Said) = (ShareState.Working, "");
+                Changed?.Invoke();
+                try
+                {
+                    await OnceAsync();
+                    (State, At) = (ShareState.Together, clock.GetUtcNow());
+                }
+                catch (Exception fault) when (fault is HttpRequestException or SharingException or EngineException)
+                {
+                    Told(fault);
+                    if (State == ShareState.Waiting) Later(fault is SharingException { RetryAfter: { } wait } ? wait : Again);
+                }
+                Changed?.Invoke();
             }
-            catch (Exception fault) when (fault is HttpRequestException or SharingException or EngineException)
-            {
-                Told(fault);
-                if (State == ShareState.Waiting) Later(fault is SharingException { RetryAfter: { } wait } ? wait : Again);
-            }
-            Changed?.Invoke();
         }
-        isBusy = false;
+        finally
+        {
+            isBusy = false;
+        }
     }
 
     /// <inheritdoc/>
@@ -183,8 +189,15 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
             both = await MergedAsync(both, document);
         }
         if (id != followed || Record is null) return;
-        if (WithoutBook(plan.Root) is { } now && now != local) both = await MergedAsync(both, await MineAsync(mine, now));
-        await plan.ReplaceAsync(await MergedAsync(WithBook(both, []), WithBook(PlanWithBook(), came)));
+        await plan.ReworkAsync(async root =>
+        {
+            if (WithoutBook(root) is { } now && now != local)
+            {
+                (mine, local) = (await MineAsync(mine, now), now);
+                both = await MergedAsync(both, mine);
+            }
+            return await MergedAsync(WithBook(both, []), WithBook(BookOf(root), came));
+        });
         // Somebody may have left meanwhile, or opened another plan.
         if (id != followed || Record is null) return;
         HashSet<string> known = [.. record.Known, .. came.Select(entry => IdOf(JsonNode.Parse(entry.GetRawText())))];
@@ -221,7 +234,7 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
             : throw new EngineException(string.Join(' ', Results.Items(Results.Find(merged, "faults")).Select(fault => fault.GetString())));
     }
 
-    private string PlanWithBook() => new JsonObject { [Book] = plan.Root[Book]?.DeepClone() ?? new JsonArray() }.ToJsonString();
+    private static string BookOf(JsonNode root) => new JsonObject { [Book] = root[Book]?.DeepClone() ?? new JsonArray() }.ToJsonString();
 
     private static string WithBook(string document, IEnumerable<JsonElement> more)
     {
@@ -274,7 +287,7 @@ public sealed class SharedPlan(OpenPlan plan, IEngine engine, Scribe scribe, Pag
         {
             try
             {
-                await foreach (PlanChange change in client.ChangesAsync(stop))
+                await foreach (PlanChange change in client.ChangesAsync(clock, stop))
                 {
                     if (Record is { } record && (change.Version != record.Version || change.Cursor != record.Cursor)) await SyncAsync();
                 }

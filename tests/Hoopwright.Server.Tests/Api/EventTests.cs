@@ -10,7 +10,7 @@ public sealed class EventTests(PostgresServer postgres)
         await using Host host = await Host.StartAsync(kind, postgres);
         SharedPlanClient keeper = await host.ShareAsync();
         SharedPlanClient page = await host.LinkAsync(keeper, LinkKind.Read);
-        await using IAsyncEnumerator<PlanChange> changes = page.ChangesAsync().GetAsyncEnumerator();
+        await using IAsyncEnumerator<PlanChange> changes = page.ChangesAsync(TimeProvider.System).GetAsyncEnumerator();
 
         Assert.Equal(new PlanChange(1, 0), await NextAsync(changes));
         await keeper.PushAsync(Entries.Push(Entries.Measured(1)));
@@ -25,7 +25,7 @@ public sealed class EventTests(PostgresServer postgres)
         await using Host host = await Host.StartAsync(kind, postgres);
         SharedPlanClient keeper = await host.ShareAsync();
         NewLinkAnswer link = await keeper.MakeLinkAsync(new NewLink(LinkKind.Read));
-        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync().GetAsyncEnumerator(), own = keeper.ChangesAsync().GetAsyncEnumerator();
+        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync(TimeProvider.System).GetAsyncEnumerator(), own = keeper.ChangesAsync().GetAsyncEnumerator();
         await NextAsync(changes);
         await NextAsync(own);
 
@@ -40,7 +40,7 @@ public sealed class EventTests(PostgresServer postgres)
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
         SharedPlanClient mine = await host.ShareAsync(), theirs = await host.ShareAsync();
-        await using IAsyncEnumerator<PlanChange> changes = mine.ChangesAsync().GetAsyncEnumerator();
+        await using IAsyncEnumerator<PlanChange> changes = mine.ChangesAsync(TimeProvider.System).GetAsyncEnumerator();
         await NextAsync(changes);
 
         await theirs.PushAsync(Entries.Push(Entries.Measured(1)));

@@ -13,7 +13,7 @@ public sealed class LinkTests(PostgresServer postgres)
         (LinkKind Needed, Func<SharedPlanClient, Task> Do)[] acts =
         [
             (LinkKind.Read, link => link.GetAsync()),
-            (LinkKind.Read, async link => { await foreach (PlanChange _ in link.ChangesAsync()) break; }),
+            (LinkKind.Read, async link => { await foreach (PlanChange _ in link.ChangesAsync(TimeProvider.System)) break; }),
             (LinkKind.Add, link => link.PushAsync(Entries.Push(Entries.Measured(1)))),
             (LinkKind.Edit, link => link.PushAsync(new DocumentPush(Host.Plan.Replace("26 ft", "30 ft", StringComparison.Ordinal)))),
             (LinkKind.Keeper, link => link.LinksAsync()),
