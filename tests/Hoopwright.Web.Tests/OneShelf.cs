@@ -17,6 +17,8 @@ internal sealed class OneShelf : IShelf
 
     public Task<ShelfAnswer> LoadAsync(string id) => Task.FromResult(new ShelfAnswer { Ok = true, Found = true, At = 1, Of = 1, Document = Document });
 
+    public Task<ShelfAnswer> OpenAsync(string id) => LoadAsync(id);
+
     public Task<ShelfAnswer> ListAsync() => throw new NotSupportedException();
 
     public Task<ShelfState> StateAsync() => throw new NotSupportedException();

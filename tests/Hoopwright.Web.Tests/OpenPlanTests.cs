@@ -57,6 +57,33 @@ public sealed class OpenPlanTests
     }
 
     [Fact]
+    public async Task An_answer_that_the_plan_is_as_the_page_knows_it_leaves_it_so()
+    {
+        SlowShelf shelf = new("""{"frame":{"span":"26 ft"}}""") { IsKnown = true };
+        using OpenPlan plan = new(shelf);
+        await plan.OpenAsync("a");
+        Task first = plan.SetAsync("frame.span", JsonValue.Create("28 ft")), second = plan.SetAsync("frame.length", JsonValue.Create("48 ft"));
+        shelf.Answer();
+        await first;
+        shelf.Answer();
+        await second;
+        Assert.Equal((true, false), (plan.CanUndo, plan.CanRedo));
+        Assert.Equal(shelf.Document.ToJsonString(), plan.Document);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("[]")]
+    [InlineData("null")]
+    [InlineData("{\"name\":")]
+    public async Task A_text_that_is_no_plan_is_not_opened(string text)
+    {
+        using OpenPlan plan = new(new SlowShelf("{}") { Text = text });
+        Assert.False(await plan.OpenAsync("a"));
+        Assert.Equal(text, plan.Refused?.Document);
+    }
+
+    [Fact]
     public async Task Of_fields_that_stand_twice_no_value_is_taken_before_someone_chooses()
     {
         // As the browser reads it, and as it stands.
@@ -90,13 +117,15 @@ public sealed class OpenPlanTests
 
         public bool IsFull { get; set; }
 
+        public bool IsKnown { get; init; }
+
         public string? Text { get; init; }
 
         public void Answer()
         {
             (Change change, TaskCompletionSource<ShelfAnswer> answer) = asked.Dequeue();
             if (!IsFull) change.MakeIn(Document);
-            answer.SetResult(IsFull ? new ShelfAnswer { Fault = "full" } : Whole());
+            answer.SetResult(IsFull ? new ShelfAnswer { Fault = "full" } : IsKnown ? Whole() with { Same = true, Document = "" } : Whole());
         }
 
         public Task<ShelfAnswer> ChangeAsync(string id, string path, string? value)
@@ -106,7 +135,9 @@ public sealed class OpenPlanTests
             return answer.Task;
         }
 
-        public Task<ShelfAnswer> LoadAsync(string id)
+        public Task<ShelfAnswer> LoadAsync(string id) => throw new NotSupportedException();
+
+        public Task<ShelfAnswer> OpenAsync(string id)
         {
             ShelfAnswer whole = Whole();
             return Task.FromResult(Text is null ? whole : whole with { Document = Text });

@@ -24,6 +24,9 @@ public sealed class BrowserShelf(IJSRuntime js, TimeProvider clock) : IShelf, ID
     public async Task<ShelfAnswer> LoadAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("load", id);
 
     /// <inheritdoc/>
+    public async Task<ShelfAnswer> OpenAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("openPlan", id);
+
+    /// <inheritdoc/>
     public async Task<ShelfAnswer> AddAsync(string id, string name, string document) => await (await Module()).InvokeAsync<ShelfAnswer>("add", id, name, document, Now);
 
     /// <inheritdoc/>

@@ -15,6 +15,9 @@ public interface IShelf
     /// <summary>One plan.</summary>
     Task<ShelfAnswer> LoadAsync(string id);
 
+    /// <summary>One plan for the page that changes it: from here on answers to its changes leave out what it knows.</summary>
+    Task<ShelfAnswer> OpenAsync(string id);
+
     /// <summary>Puts a new plan on the shelf.</summary>
     Task<ShelfAnswer> AddAsync(string id, string name, string document);
 

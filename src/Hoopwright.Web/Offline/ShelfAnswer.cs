@@ -15,11 +15,11 @@ public sealed record ShelfAnswer
     /// <summary>True when there is such a plan.</summary>
     public bool Found { get; init; }
 
-    /// <summary>False when the stored text is no plan.</summary>
-    public bool Sound { get; init; } = true;
-
     /// <summary>What the plan is called; may be empty.</summary>
     public string Name { get; init; } = "";
+
+    /// <summary>True when the plan is as the page knows it, with the changes on it that it sent: then the text is left out.</summary>
+    public bool Same { get; init; }
 
     /// <summary>The plan as text.</summary>
     public string Document { get; init; } = "";

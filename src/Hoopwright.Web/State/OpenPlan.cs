@@ -64,13 +64,17 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
             shelf.ChangedElsewhere += Follow;
         }
         if (Id == id && Fault is not null) return true;
-        ShelfAnswer answer = await shelf.LoadAsync(id);
-        Refused = answer.Ok && answer.Found && answer.Sound ? null : answer;
-        if (Refused is not null) return false;
+        ShelfAnswer answer = await shelf.OpenAsync(id);
+        Refused = null;
+        if (!answer.Ok || !answer.Found || !PlanText.TryTree(answer.Document, out JsonNode kept, out ImmutableArray<Change> twice))
+        {
+            Refused = answer;
+            return false;
+        }
         if (Id != id || Fault is not null) Clear();
         Id = id;
         isNowhere = false;
-        Take(answer, isOpening: true);
+        Take(answer, kept, twice, isOpening: true);
         return true;
     }
 
@@ -126,7 +130,8 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         // Before the first change, what stands twice is told to the shelf, which would keep the last of it without a word.
         ImmutableArray<Change> changes = [.. doubled.Where(change => wanted.All(each => each.Path != change.Path)), .. wanted];
         doubled = [];
-        JsonNode root = Root.DeepClone();
+        // A tree of its own, made from the text: of a long site book that costs less than copying one that was looked at.
+        JsonNode root = PlanText.TryTree(Document, out JsonNode tree, out ImmutableArray<Change> _) ? tree : Root.DeepClone();
         foreach (Change change in changes) change.MakeIn(root);
         (Root, Document) = (root, root.ToJsonString(Compact));
         if (Fault is not null)
@@ -170,7 +175,7 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
             {
                 unkept.RemoveRange(0, held);
                 isNowhere = false;
-                answer = await shelf.LoadAsync(Id);
+                answer = await shelf.OpenAsync(Id);
             }
         }
         while (answer.Ok && unkept.Count > 0)
@@ -205,16 +210,24 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         unkept.Clear();
     }
 
-    // What the shelf has, and on it what is still on its way there.
     private void Take(ShelfAnswer answer, bool isOpening = false)
+    {
+        if (answer.Same || !PlanText.TryTree(answer.Document, out JsonNode kept, out ImmutableArray<Change> twice)) Take(answer, null, doubled, isOpening);
+        else Take(answer, kept, twice, isOpening);
+    }
+
+    // What the shelf has, and on it what is still on its way there; none where the page knows it.
+    private void Take(ShelfAnswer answer, JsonNode? kept, ImmutableArray<Change> twice, bool isOpening)
     {
         (ShelfAnswer? fault, bool canUndo, bool canRedo, string document) = (Fault, CanUndo, CanRedo, Document);
         Fault = null;
-        JsonNode kept = PlanText.Tree(answer.Document, out ImmutableArray<Change> twice);
         if (sent.Count == 0) doubled = twice;
-        foreach (Change change in sent) change.MakeIn(kept);
-        // Mostly that is what the page holds already, and then nothing needs to be worked out again.
-        if (!JsonNode.DeepEquals(kept, Root)) (Root, Document) = (kept, sent.Count == 0 ? answer.Document : kept.ToJsonString(Compact));
+        if (kept is not null)
+        {
+            foreach (Change change in sent) change.MakeIn(kept);
+            // Mostly that is what the page holds already, and then nothing needs to be worked out again.
+            if (!JsonNode.DeepEquals(kept, Root)) (Root, Document) = (kept, sent.Count == 0 ? answer.Document : kept.ToJsonString(Compact));
+        }
         CanUndo = answer.At > 0;
         CanRedo = answer.At < answer.Of;
         if (isOpening || fault is not null || (canUndo, canRedo, document) != (CanUndo, CanRedo, Document)) Changed?.Invoke();

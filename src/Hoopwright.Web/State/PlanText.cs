@@ -8,6 +8,8 @@ namespace Hoopwright.Web.State;
 /// <summary>Plan files on their way in and out.</summary>
 public static class PlanText
 {
+    private static readonly JsonDocumentOptions OnlyOnce = new() { AllowDuplicateProperties = false };
+
     /// <summary>An identity for a plan that is new on the shelf.</summary>
     public static string NewId() => Guid.NewGuid().ToString("n")[..12];
 
@@ -18,11 +20,17 @@ public static class PlanText
     /// <param name="text">The file.</param>
     public static string? Plain(string text)
     {
-        string plain = Blanked(text.TrimStart('\ufeff'));
+        text = text.TrimStart('\ufeff');
+        return (IsGroup(text) ?? IsGroup(text = Blanked(text))) is true ? text : null;
+    }
+
+    // Null when it is no JSON.
+    private static bool? IsGroup(string text)
+    {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(plain);
-            return document.RootElement.ValueKind == JsonValueKind.Object ? plain : null;
+            using JsonDocument document = JsonDocument.Parse(text);
+            return document.RootElement.ValueKind == JsonValueKind.Object;
         }
         catch (JsonException)
         {
@@ -35,18 +43,47 @@ public static class PlanText
     /// value of any field, so that the choice stays with the reader; of groups that stand twice so do the fields in both.
     /// </summary>
     /// <param name="document">The text.</param>
-    public static JsonNode Tree(string document) => Tree(document, out _);
+    public static JsonNode Tree(string document) => TryTree(document, out JsonNode tree, out _) ? tree : new JsonObject();
 
-    /// <summary>The same, with the fields that stand twice.</summary>
+    /// <summary>The same, with the fields that stand twice; false when the text is no group of fields.</summary>
     /// <param name="document">The text.</param>
+    /// <param name="tree">The tree.</param>
     /// <param name="doubled">Each such field with all its values: what a browser, which keeps the last, must be told.</param>
-    internal static JsonNode Tree(string document, out ImmutableArray<Change> doubled)
+    internal static bool TryTree(string document, out JsonNode tree, out ImmutableArray<Change> doubled)
     {
-        List<Change> found = [];
-        using JsonDocument parsed = JsonDocument.Parse(document);
-        JsonNode tree = Tree(parsed.RootElement, "", found) ?? new JsonObject();
-        doubled = [.. found.GroupBy(change => change.Path).Select(same => same.Last())];
-        return tree;
+        doubled = [];
+        if (Single(document) is { } single)
+        {
+            tree = single;
+            return single is JsonObject;
+        }
+        tree = new JsonObject();
+        try
+        {
+            List<Change> found = [];
+            using JsonDocument parsed = JsonDocument.Parse(document);
+            if (Tree(parsed.RootElement, "", found) is not JsonObject group) return false;
+            tree = group;
+            doubled = [.. found.GroupBy(change => change.Path).Select(same => same.Last())];
+            return true;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+
+    // Nothing stands twice in nearly every text; a tree of it is made as it is looked at, which a long site book never is whole.
+    private static JsonNode? Single(string document)
+    {
+        try
+        {
+            return JsonNode.Parse(document, documentOptions: OnlyOnce);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
     }
 
     private static JsonNode? Tree(JsonElement element, string path, List<Change> doubled)

@@ -50,7 +50,7 @@ public sealed class Scribe(OpenPlan plan, PageScript script, TimeProvider clock)
     /// <param name="corrects">The entry that it corrects; null for none.</param>
     public Task WriteAsync(string kind, string of, string? value, string? note, string? corrects = null)
     {
-        JsonObject entry = SiteBookPage.NewEntry(plan.Root, clock.GetUtcNow());
+        JsonObject entry = SiteBookPage.NewEntry(plan.Document, clock.GetUtcNow());
         entry["kind"] = kind;
         entry["of"] = of;
         if (value is not null) entry["value"] = value;

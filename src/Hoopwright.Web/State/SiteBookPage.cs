@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Hoopwright.SiteBooks;
 
@@ -12,11 +13,12 @@ public static class SiteBookPage
     public static int Count(JsonNode plan) => (PlanPath.At(plan, "siteBook") as JsonArray)?.Count ?? 0;
 
     /// <summary>A new entry. Its identity sorts after that of every entry there is, so that the union of two copies is in order.</summary>
-    /// <param name="plan">The plan.</param>
+    /// <param name="document">The plan as text: a long site book is gone through without a tree of it.</param>
     /// <param name="now">The time.</param>
-    public static JsonObject NewEntry(JsonNode plan, DateTimeOffset now)
+    public static JsonObject NewEntry(string document, DateTimeOffset now)
     {
-        string? last = (PlanPath.At(plan, "siteBook") as JsonArray)?.Select((_, index) => PlanPath.TextAt(plan, $"siteBook[{index}].id")).Max(StringComparer.Ordinal);
+        using JsonDocument plan = JsonDocument.Parse(document);
+        string? last = Results.Items(Results.Find(plan.RootElement, "siteBook")).Select(entry => Results.Word(entry, "id")).Where(id => id.Length > 0).Max(StringComparer.Ordinal);
         return new JsonObject { ["id"] = NewId(now, last), ["kind"] = "note" };
     }
 

@@ -4,6 +4,8 @@
 const name = 'hoopwright', version = 1;
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hoopwright-plans') : null;
 const memory = { plans: new Map(), history: [] };
+// What this page was last told of each plan: what it knows already is not told again.
+const known = new Map();
 let opened, why = '', cause = '';
 
 function open() {
@@ -100,10 +102,20 @@ function sound(text) {
 
 export const load = id => tried(async stores => {
   const plan = await stores.plan(id);
-  return plan ? { found: true, sound: sound(plan.document), ...view(plan) } : { found: false };
+  return plan ? { found: true, ...view(plan) } : { found: false };
 });
 
-const view = plan => ({ document: String(plan.document ?? ''), name: String(plan.name ?? ''), at: plan.at ?? 0, of: plan.of ?? 0 });
+// The same for the page that goes on to change the plan: from here on it is told only what it does not know.
+export const openPlan = id => tried(async stores => {
+  const plan = await stores.plan(id);
+  if (!plan) return { found: false };
+  known.set(id, plan.turn ?? 0);
+  return { found: true, ...view(plan) };
+});
+
+const view = plan => ({ document: String(plan.document ?? ''), ...where(plan) });
+
+const where = plan => ({ name: String(plan.name ?? ''), at: plan.at ?? 0, of: plan.of ?? 0 });
 
 export async function add(id, name, document, now) {
   const answer = await tried(async stores => {
@@ -120,36 +132,55 @@ export async function remove(id) {
   return answer;
 }
 
-// One edit: the value at a path, as JSON, or null to leave the field out. It is applied to the plan as it is stored now.
+// One edit: the value at a path, as JSON, or null to leave the field out. It is applied to the plan as it is stored now. Where
+// that is the plan that the page knows, with its own edits on it, the answer is that it still is.
 export async function change(id, path, value, now, by) {
+  let turn;
   const answer = await tried(async stores => {
     const plan = await stores.plan(id);
     if (!plan) return gone();
+    const isKnown = known.get(id) === (plan.turn ?? 0);
     const before = JSON.parse(plan.document);
     const section = path.split(/[.[]/)[0];
-    const kept = before[section] === undefined ? null : JSON.stringify(before[section]);
-    place(before, path, value === null ? undefined : JSON.parse(value));
-    const after = before[section] === undefined ? null : JSON.stringify(before[section]);
-    if (kept === after) return { found: true, ...view(plan) };
-    plan.document = JSON.stringify(before);
-    plan.name = typeof before.name === 'string' ? before.name : '';
-    await stores.forget(id, plan.at + 1);
-    // Letters typed one after another into one field are one step to take back.
-    const last = plan.at > 0 ? await stores.step(id, plan.at) : null;
-    const goesOn = last && last.path === path && last.by === by && now - last.at < 2000;
-    if (!goesOn) plan.at += 1;
-    plan.of = plan.at;
-    plan.changed = now;
-    await stores.keep({ plan: id, step: plan.at, path, section, before: goesOn ? last.before : kept, after, at: now, by });
-    await stores.put(plan);
-    return { found: true, ...view(plan) };
+    // Entries of the site book are only ever added, so that there is nothing to take back; what other copies brought would go with it.
+    const isStep = section !== 'siteBook';
+    const kept = isStep ? textOf(before[section]) : null;
+    // One more entry goes behind those that another tab added meanwhile.
+    const wanted = value === null ? undefined : JSON.parse(value);
+    if (wanted !== undefined && /^siteBook\[\d+\]$/.test(path) && Array.isArray(before.siteBook)) before.siteBook.push(wanted);
+    else place(before, path, wanted);
+    const after = isStep ? textOf(before[section]) : null;
+    if (!isStep || kept !== after) {
+      plan.document = JSON.stringify(before);
+      plan.name = typeof before.name === 'string' ? before.name : '';
+      plan.changed = now;
+      plan.turn = (plan.turn ?? 0) + 1;
+      if (isStep) {
+        await stores.forget(id, plan.at + 1);
+        // Letters typed one after another into one field are one step to take back.
+        const last = plan.at > 0 ? await stores.step(id, plan.at) : null;
+        const goesOn = last && last.path === path && last.by === by && now - last.at < 2000;
+        if (!goesOn) plan.at += 1;
+        plan.of = plan.at;
+        await stores.keep({ plan: id, step: plan.at, path, section, before: goesOn ? last.before : kept, after, at: now, by });
+      }
+      await stores.put(plan);
+    }
+    turn = plan.turn ?? 0;
+    return { found: true, ...(isKnown ? { same: true, ...where(plan) } : view(plan)) };
   });
-  if (answer.ok) told(id, by);
+  if (answer.ok) {
+    known.set(id, turn);
+    told(id, by);
+  }
   return answer;
 }
 
+const textOf = value => value === undefined ? null : JSON.stringify(value);
+
 // One step back or forward in the history.
 export async function turn(id, back, now, by) {
+  let turned;
   const answer = await tried(async stores => {
     const plan = await stores.plan(id);
     if (!plan) return gone();
@@ -162,10 +193,14 @@ export async function turn(id, back, now, by) {
     plan.name = typeof document.name === 'string' ? document.name : '';
     plan.at += back ? -1 : 1;
     plan.changed = now;
+    plan.turn = turned = (plan.turn ?? 0) + 1;
     await stores.put(plan);
     return { found: true, path: step.path, ...view(plan) };
   });
-  if (answer.ok) told(id, by);
+  if (answer.ok) {
+    if (turned) known.set(id, turned);
+    told(id, by);
+  }
   return answer;
 }
 
