@@ -13,23 +13,29 @@ public sealed class Intake(IShelf shelf, OpenPlan plan, WeatherDesk weather, Nav
     /// <summary>A file was taken in, or turned away.</summary>
     public event Action? Changed;
 
-    /// <summary>True when the last file was no plan.</summary>
-    public bool IsRefused { get; private set; }
+    /// <summary>Why the last file was turned away, as a word of the page's; empty when it was not.</summary>
+    public string Refusal { get; private set; } = "";
 
     /// <summary>Takes the text of a file in.</summary>
-    /// <param name="text">The file.</param>
-    public async Task TakeAsync(string text)
+    /// <param name="text">The file; null when it is too large to be read.</param>
+    public async Task TakeAsync(string? text)
     {
+        if (text is null)
+        {
+            Refusal = "shelf.large";
+            Changed?.Invoke();
+            return;
+        }
         // Every plan file says so; what does not is weather on the page that reads it.
         if (weather.IsOpen && !text.Contains("\"hoopwright\"", StringComparison.Ordinal))
         {
-            IsRefused = false;
+            Refusal = "";
             weather.Open(text, "");
             Changed?.Invoke();
             return;
         }
         string? plain = PlanText.Plain(text);
-        IsRefused = plain is null;
+        Refusal = plain is null ? "shelf.no-plan" : "";
         if (plain is not null)
         {
             string id = PlanText.NewId();
@@ -44,7 +50,7 @@ public sealed class Intake(IShelf shelf, OpenPlan plan, WeatherDesk weather, Nav
     /// <summary>The reader has seen that a file was turned away.</summary>
     public void Forget()
     {
-        IsRefused = false;
+        Refusal = "";
         Changed?.Invoke();
     }
 }

@@ -60,9 +60,9 @@ public sealed class PageScript(IJSRuntime js)
     /// <summary>Puts the keyboard on the field of a path; false when there is none on the page.</summary>
     public async Task<bool> FocusFieldAsync(string path) => await (await Module()).InvokeAsync<bool>("focusField", path);
 
-    /// <summary>Tells a component of dropped files, by its method FileDropped.</summary>
-    public async Task WatchDropsAsync<T>(DotNetObjectReference<T> page)
-        where T : class => await (await Module()).InvokeVoidAsync("watchDrops", page);
+    /// <summary>Tells a component of dropped files, by its method FileDropped, without the text of one that has more bytes.</summary>
+    public async Task WatchDropsAsync<T>(DotNetObjectReference<T> page, long mostBytes)
+        where T : class => await (await Module()).InvokeVoidAsync("watchDrops", page, mostBytes);
 
     /// <summary>Tells a component when the network comes and goes, by its method NetworkChanged; whether there is one now.</summary>
     public async Task<bool> WatchNetworkAsync<T>(DotNetObjectReference<T> page)

@@ -99,10 +99,10 @@ export function focusField(path) {
 }
 
 // Plan files that are dropped anywhere on the page, also those that were dropped before it was up.
-export async function watchDrops(page) {
+export async function watchDrops(page, most) {
   let last = Promise.resolve();
   const drops = globalThis.hoopwrightDrops;
-  drops.take = file => { last = last.then(async () => page.invokeMethodAsync('FileDropped', await file.text())).catch(fault => console.error(fault)); };
+  drops.take = file => { last = last.then(async () => page.invokeMethodAsync('FileDropped', file.size > most ? null : await file.text())).catch(fault => console.error(fault)); };
   drops.waiting.splice(0).forEach(drops.take);
   await last;
 }
