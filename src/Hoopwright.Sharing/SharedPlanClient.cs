@@ -39,20 +39,20 @@ public sealed class SharedPlanClient(HttpClient http, string token)
 
     /// <summary>
     /// Tells at once, and then whenever plan or site book change, how far they are. Ends when the link is revoked, the plan deleted or the
-    /// server stopped; where nothing is heard for <see cref="ChangeStream.Silence"/>, it is cancelled.
+    /// server stopped; where nothing is heard for <see cref="SignsOfLife.Silence"/>, it is cancelled.
     /// </summary>
     /// <param name="clock">Measures the silence.</param>
     /// <param name="stop">Ends it.</param>
     public async IAsyncEnumerable<PlanChange> ChangesAsync(TimeProvider clock, [EnumeratorCancellation] CancellationToken stop = default)
     {
-        using CancellationTokenSource silence = new(ChangeStream.Silence, clock), either = CancellationTokenSource.CreateLinkedTokenSource(silence.Token, stop);
+        using CancellationTokenSource silence = new(SignsOfLife.Silence, clock), either = CancellationTokenSource.CreateLinkedTokenSource(silence.Token, stop);
         using HttpRequestMessage request = Request(HttpMethod.Get, Plan + "/events", null);
         using HttpResponseMessage answer = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, either.Token);
         await ThrowUnlessDone(answer, either.Token);
         await using Stream stream = await answer.Content.ReadAsStreamAsync(either.Token);
         await foreach (SseItem<string> item in SseParser.Create(stream).EnumerateAsync(either.Token))
         {
-            silence.CancelAfter(ChangeStream.Silence);
+            silence.CancelAfter(SignsOfLife.Silence);
             if (item.EventType == "changed" && ChangeIn(item.Data) is { } change) yield return change;
         }
     }

@@ -86,8 +86,14 @@ public sealed class SharedPlanTests
             JsonObject entry = new() { ["cursor"] = 1, ["entry"] = JsonNode.Parse("""{"id":"a1","at":"2026-04-18T12:00:00Z","kind":"note","of":"film","note":"came"}""") };
             return Answer(new JsonObject
             {
-                ["link"] = "edit", ["epoch"] = "e", ["version"] = version, ["cursor"] = 1, ["entries"] = new JsonArray(entry), ["more"] = false,
-                ["serverTime"] = "2026-04-18T12:00:00+00:00", ["document"] = Document,
+                ["link"] = "edit",
+                ["epoch"] = "e",
+                ["version"] = version,
+                ["cursor"] = 1,
+                ["entries"] = new JsonArray(entry),
+                ["more"] = false,
+                ["serverTime"] = "2026-04-18T12:00:00+00:00",
+                ["document"] = Document,
             }.ToJsonString());
         }
 

@@ -77,7 +77,7 @@ internal static class PlanEndpoints
             if (await store.HeadAsync(access) is not { } head) break;
             yield return new SseItem<PlanChange>(new PlanChange(head.Version, head.Cursor), head == told ? "alive" : "changed");
             told = head;
-            if (!await waiter.NextAsync(ChangeStream.Alive, clock, either.Token)) yield break;
+            if (!await waiter.NextAsync(SignsOfLife.Alive, clock, either.Token)) yield break;
         }
         yield return new SseItem<PlanChange>(new PlanChange(0, 0), "ended");
     }

@@ -1,5 +1,6 @@
 using Hoopwright.Cutting;
 using Hoopwright.Packets;
+using Hoopwright.Plans;
 
 namespace Hoopwright.Web.Engine;
 
@@ -8,6 +9,9 @@ internal sealed class EngineMemory
 {
     /// <summary>Jobs of cutting: most changes leave most of them as they were.</summary>
     public CutMemory Cuts { get; } = new();
+
+    /// <summary>The plan that was read last: a look, its drawing and the long work mostly ask about the same text.</summary>
+    public (string Document, PlanReading Reading)? Read { get; set; }
 
     /// <summary>The plan that was worked out last: why, packet and comparison mostly ask about the very plan that is shown.</summary>
     public (string Document, PlannedTunnel Planned)? Last { get; set; }

@@ -256,7 +256,13 @@ public static partial class EngineWork
         return planned;
     }
 
-    private static PlanReading Read(string document) => PlanReader.Read(Encoding.UTF8.GetBytes(document));
+    private static PlanReading Read(string document)
+    {
+        if (Memory.Read is { } known && known.Document == document) return known.Reading;
+        PlanReading reading = PlanReader.Read(Encoding.UTF8.GetBytes(document));
+        Memory.Read = (document, reading);
+        return reading;
+    }
 
     /// <summary>Wide enough that a drawing's text is read on a screen that shows it at the width of a tablet.</summary>
     private static FigureSheet Sheet(PlannedTunnel planned) => new(262, 193, planned.Plan.Name ?? "", "", planned.Units);

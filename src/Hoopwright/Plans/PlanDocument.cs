@@ -213,7 +213,7 @@ internal static class PlanDocument
                 case JsonTokenType.PropertyName:
                     _nameOffset = offset;
                     _namePlace = cursor.At(offset);
-                    _name = TextOf(ref reader, offset, _namePlace, Open?.Path ?? "");
+                    _name = TextOf(ref reader, offset, _namePlace, isName: true);
                     return true;
                 case JsonTokenType.StartObject:
                     return Begin(PlanNodeKind.Group, offset, ref cursor);
@@ -223,7 +223,7 @@ internal static class PlanDocument
                     _open.Pop();
                     return true;
                 case JsonTokenType.String:
-                    Place(PlanNodeKind.Text, TextOf(ref reader, offset, cursor.At(offset), PathOfNext), offset, ref cursor);
+                    Place(PlanNodeKind.Text, TextOf(ref reader, offset, cursor.At(offset), isName: false), offset, ref cursor);
                     return true;
                 case JsonTokenType.Number:
                     Place(PlanNodeKind.Number, Encoding.UTF8.GetString(reader.ValueSpan), offset, ref cursor);
@@ -268,7 +268,7 @@ internal static class PlanDocument
             return node;
         }
 
-        private string TextOf(ref Utf8JsonReader reader, int offset, TextPlace place, string path)
+        private string TextOf(ref Utf8JsonReader reader, int offset, TextPlace place, bool isName)
         {
             try
             {
@@ -278,7 +278,7 @@ internal static class PlanDocument
             {
                 // A lone half of a \u pair: JSON allows to write it, but it is no character.
                 problems.Error(
-                    PlanCodes.BadCharacter, offset, path, $"A text at {place} holds half of a \\u pair, which is no character.",
+                    PlanCodes.BadCharacter, offset, isName ? Open?.Path ?? "" : PathOfNext, $"A text at {place} holds half of a \\u pair, which is no character.",
                     SeenText.Shorten(Encoding.UTF8.GetString(reader.ValueSpan)), "the character itself");
                 return Encoding.UTF8.GetString(reader.ValueSpan);
             }

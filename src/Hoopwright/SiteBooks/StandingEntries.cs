@@ -14,11 +14,9 @@ public static class StandingEntries
     public static ImmutableArray<StandingEntry> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        // An entry without an identity was typed by hand, and comes where it stands among its like.
-        (SiteBookEntry Entry, int At)[] ordered = [.. plan.SiteBook.Select((entry, at) => (entry, at)).OrderBy(each => each.entry.Id ?? "", StringComparer.Ordinal)];
         List<StandingEntry> standing = [];
         Dictionary<string, int> spokenFor = [];
-        foreach ((SiteBookEntry entry, int at) in ordered)
+        foreach ((SiteBookEntry entry, int at) in InOrder(plan.SiteBook))
         {
             if (entry.Kind != SiteBookKind.Correction)
             {
@@ -38,5 +36,13 @@ public static class StandingEntries
             }
         }
         return [.. standing];
+    }
+
+    // An entry without an identity was typed by hand, and comes where it stands among its like. Mostly they are in order as they stand.
+    private static IEnumerable<(SiteBookEntry Entry, int At)> InOrder(ImmutableArray<SiteBookEntry> book)
+    {
+        IEnumerable<(SiteBookEntry Entry, int At)> asWritten = book.Select((entry, at) => (entry, at));
+        bool isInOrder = book.Zip(book.Skip(1), (one, next) => string.CompareOrdinal(one.Id ?? "", next.Id ?? "")).All(order => order <= 0);
+        return isInOrder ? asWritten : asWritten.OrderBy(each => each.Entry.Id ?? "", StringComparer.Ordinal);
     }
 }

@@ -25,7 +25,7 @@ public sealed class EventTests(PostgresServer postgres)
         await using Host host = await Host.StartAsync(kind, postgres);
         SharedPlanClient keeper = await host.ShareAsync();
         NewLinkAnswer link = await keeper.MakeLinkAsync(new NewLink(LinkKind.Read));
-        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync(TimeProvider.System).GetAsyncEnumerator(), own = keeper.ChangesAsync().GetAsyncEnumerator();
+        await using IAsyncEnumerator<PlanChange> changes = host.With(link.Token).ChangesAsync(TimeProvider.System).GetAsyncEnumerator(), own = keeper.ChangesAsync(TimeProvider.System).GetAsyncEnumerator();
         await NextAsync(changes);
         await NextAsync(own);
 
