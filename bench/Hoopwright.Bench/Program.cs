@@ -14,6 +14,8 @@ if (args is ["calendar"])
     return CalendarTable.Print(Console.Out);
 if (args is ["sharing", .. var sharing])
     return await SharingLoad.PrintAsync(sharing, Console.Out);
+if (args is ["soak", .. var soak])
+    return await SharingSoak.PrintAsync(soak, Console.Out);
 if (args is ["sensitivity"])
     return SensitivityTable.Print(Console.Out);
 if (args is ["frames"])

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Reflection;
 
 namespace Hoopwright.Server.Tests.Programs;
@@ -58,6 +59,13 @@ internal sealed class ServerProcess : IAsyncDisposable
     {
         process.Kill(entireProcessTree: true);
         await process.WaitForExitAsync();
+    }
+
+    /// <summary>Sends it a signal, such as STOP or CONT (POSIX).</summary>
+    public void Signal(string name)
+    {
+        using Process kill = Process.Start("kill", [$"-{name}", process.Id.ToString(CultureInfo.InvariantCulture)]);
+        kill.WaitForExit();
     }
 
     public async ValueTask DisposeAsync()
