@@ -311,6 +311,15 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Who_is_told_that_a_tunnel_does_not_stand_is_told_how_to_look_for_what_would()
+    {
+        string file = Path.Combine(folder, "weak.json");
+        File.WriteAllText(file, File.ReadAllText(Example("gothic-26ft")).Replace("\"groundSnow\": \"", "\"groundSnow\": \"2", StringComparison.Ordinal));
+        Assert.Contains($"hoopwright sweep {file} --changes", Run("check", file).Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("--changes", Run("check", Example("wrong")).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Messages_carry_no_colour_unless_asked() => Assert.DoesNotContain('\u001b', Run("check", Example("wrong")).Output);
 
     public void Dispose() => Directory.Delete(folder, recursive: true);

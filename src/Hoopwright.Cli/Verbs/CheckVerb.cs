@@ -2,6 +2,7 @@ using System.CommandLine;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Strength;
 
 namespace Hoopwright.Cli.Verbs;
 
@@ -29,6 +30,8 @@ internal static class CheckVerb
             {
                 DiagnosticPrinter.Print(terminal.Out, terminal, planned.Diagnostics, reading);
                 terminal.Out.WriteLine(DiagnosticPrinter.Count(planned.Diagnostics));
+                if (planned.Strength?.Verdict is StrengthVerdict.DoesNotStand or StrengthVerdict.Marginal)
+                    terminal.Out.WriteLine($"What each of the usual changes would do, and cost: hoopwright sweep {parsed.GetValue(input.File)} --changes");
             }
             return planned.Diagnostics.Any(each => each.Severity == Severity.Error) ? ExitCode.InputErrors : ExitCode.Done;
         });

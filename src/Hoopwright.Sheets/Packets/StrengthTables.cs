@@ -98,7 +98,7 @@ internal sealed class StrengthTables
     private Table MakeParts(ShownOn shown) => new("strength-parts", "Besides the bows: part of what is allowed that is used, from the stronger to the weaker end of what is not known well",
         [new("What", 3.4), new("Used", 1.4), new("Verdict", 1.4), new("What governs", 2), new("Where", 2.4), new("Combination", 4)],
         [
-            .. report.Parts.Select(part => TableRow.Of(part.Words, $"{UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)}", VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords) with { LeadsTo = shown.Strength(part.Kind) }),
+            .. report.Parts.Select(part => TableRow.Of(part.Words, UsedWords.Of(part), VerdictWords.Of(part.Verdict), part.Governs, part.Where, part.LoadWords) with { LeadsTo = shown.Strength(part.Kind) }),
         ]);
 
     private Table MakePosts(ShownOn shown) => new("strength-posts", "What the foot of a bow puts on its post at most, by allowable combinations where the standard has them",

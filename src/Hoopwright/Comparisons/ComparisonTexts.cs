@@ -82,7 +82,7 @@ public static class ComparisonTexts
             }
         }
         if (strength.Row?.SnowBucklingFactor is { } factor) rows.Add(new("the row buckles at, times its worst snow", factor.Value.ToString("0.00", CultureInfo.InvariantCulture)));
-        foreach (PartStrength part in strength.Parts) rows.TryAddFirst(part.Words, $"{VerdictWords.Of(part.Verdict)}: {UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)} of what is allowed");
+        foreach (PartStrength part in strength.Parts) rows.TryAddFirst(part.Words, $"{VerdictWords.Of(part.Verdict)}: {UsedWords.Of(part)} of what is allowed");
         return [.. rows];
     }
 

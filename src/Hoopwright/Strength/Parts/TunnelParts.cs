@@ -84,7 +84,7 @@ internal static class TunnelParts
         string sentence = fails
             ? $"On these assumptions this does not stand the entered loads: {part.Words} ({part.Governs})."
             : $"This is marginal under the entered loads, past its limit at the lower end of what is known: {part.Words} ({part.Governs}).";
-        string seen = $"{UsedWords.Of(part.AtStrongest)} to {UsedWords.Of(part.AtWeakest)} of what is allowed, {part.Where}, under {part.LoadWords}";
+        string seen = $"{UsedWords.Of(part)} of what is allowed, {part.Where}, under {part.LoadWords}";
         const string DeeperPosts = "deeper posts, concrete, closer bows, a soil test or a pull test on site";
         const string MorePosts = "more or larger posts, deeper feet, or wood of a known kind and grade";
         const string Boards = "another row of girts, closer posts, thicker boards, or wood of a known kind and grade";

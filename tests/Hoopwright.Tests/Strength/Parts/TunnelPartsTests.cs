@@ -48,6 +48,15 @@ public sealed class TunnelPartsTests
     }
 
     [Fact]
+    public void Under_a_bow_that_buckles_its_posts_have_no_number_at_either_end_of_what_is_known()
+    {
+        Tunnel slender = SamplePlans.LayOut(SamplePlans.Simple(span: "30 ft", bow: "\"shape\": \"round\", \"sideHeight\": \"4 ft\", \"peakHeight\": \"10 ft\"", rest: "\"site\": { \"groundSnow\": \"150 psf\", \"wind\": \"105 mph\" }"));
+        PartStrength[] posts = [.. StrengthPlanner.Plan(slender, new Answers(UnitSystem.UsCustomary)).Parts.Where(part => part.Kind == PartKind.GroundPost)];
+        Assert.Contains(posts, part => part.Code.EndsWith("-uplift", StringComparison.Ordinal));
+        Assert.All(posts, part => Assert.Equal(("the bow buckles before it carries the loads", null, null, "beyond all", StrengthVerdict.DoesNotStand), (part.Governs, part.AtWeakest, part.AtStrongest, UsedWords.Of(part), part.Verdict)));
+    }
+
+    [Fact]
     public void Dead_load_alone_presses_the_posts_with_the_weight_of_bow_and_film()
     {
         // Tube over the middle line and film over the outside, hung weights as they are: no chord of the mesh in it.
