@@ -11,6 +11,8 @@ namespace Hoopwright.Readers.Tests;
 /// <summary>Packets of the examples and of a plan with hostile names, written once to a folder that goes away with the tests.</summary>
 internal static class Written
 {
+    // First, as the folders below are put into it.
+    private static readonly List<string> Folders = [];
     private static readonly Lazy<string> Made = new(Make);
     private static readonly Dictionary<string, PlannedTunnel> Plans = [];
 
@@ -36,10 +38,20 @@ internal static class Written
         return Plans[name];
     }
 
+    /// <summary>Takes all folders away.</summary>
+    public static void TakeAway()
+    {
+        lock (Folders)
+        {
+            foreach (string folder in Folders) Directory.Delete(folder, recursive: true);
+            Folders.Clear();
+        }
+    }
+
     private static string Temporary(string prefix)
     {
         string folder = Directory.CreateTempSubdirectory(prefix).FullName;
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        lock (Folders) Folders.Add(folder);
         return folder;
     }
 
