@@ -27,6 +27,9 @@ internal sealed class PacketWorkbook
         (_orders, _cuts) = planned is { Orders: { } orders, Cuts: { } cuts } ? (orders, cuts) : throw new ArgumentException("The plan was not worked out to its end.", nameof(planned));
     }
 
+    /// <summary>The order lines as they stand on their sheet, from its second row on.</summary>
+    private IEnumerable<OrderLine> Lines => _orders.Lines.OrderBy(line => line.Supplier);
+
     private bool IsMetric => _planned.Units == UnitSystem.Metric;
 
     private string LengthUnit => IsMetric ? "mm" : "in";
@@ -46,8 +49,8 @@ internal sealed class PacketWorkbook
     public static ImmutableArray<Worksheet> Of(PlannedTunnel planned)
     {
         PacketWorkbook book = new(planned);
-        Worksheet orders = book.Orders();
-        return [orders, book.BySeller(orders), book.ByStage(), book.Takeoff(planned.Takeoff!), book.Stock(), book.Pieces(), book.SetOut(), book.EndPosts(), book.Holes()];
+        Worksheet orders = book.Orders(), shares = book.Shares();
+        return [orders, book.BySeller(orders), book.ByStage(shares), shares, book.Takeoff(planned.Takeoff!), book.Stock(), book.Pieces(), book.SetOut(), book.EndPosts(), book.Holes()];
     }
 
     private Worksheet Orders()
@@ -60,7 +63,7 @@ internal sealed class PacketWorkbook
             new(price, 11, NumberKind.Money), new(cost, 12, NumberKind.Money, HasTotal: true),
         ],
         [
-            .. _orders.Lines.OrderBy(line => line.Supplier).Select((line, index) => (ImmutableArray<SheetCell>)
+            .. Lines.Select((line, index) => (ImmutableArray<SheetCell>)
             [
                 SheetCell.Of(PacketTableMaker.NameOf(line.Supplier)), SheetCell.Of(line.Item), SheetCell.Of(line.Size), SheetCell.Of(line.Package), Run(line.Length), Run(line.Width),
                 Amount(line, line.Needed), Amount(line, line.Waste + line.Spare), Amount(line, line.FromStock), SheetCell.Of(line.Unit == "m" ? RunUnit : line.Unit),
@@ -88,8 +91,51 @@ internal sealed class PacketWorkbook
         ]);
     }
 
-    private Worksheet ByStage() => new("Cost by stage", [new("Stage", 28), new($"Cost, {_orders.Currency}", 14, NumberKind.Money, HasTotal: true)],
-        [.. _orders.Stages.Select(stage => (ImmutableArray<SheetCell>)[SheetCell.Of(stage.Stage?.ToString() ?? "None given"), SheetCell.Of(stage.Cost.Amount)])]);
+    private Worksheet ByStage(Worksheet shares)
+    {
+        string last = shares.LastRow.ToString(CultureInfo.InvariantCulture);
+        return new Worksheet("Cost by stage", [new("Stage", 28), new($"Cost, {_orders.Currency}", 14, NumberKind.Money, HasTotal: true)],
+        [
+            .. _orders.Stages.Select((stage, index) => (ImmutableArray<SheetCell>)
+            [
+                SheetCell.Of(NameOf(stage.Stage)),
+                SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"SUMIF('{shares.Name}'!$E$2:$E${last},A{index + 2},'{shares.Name}'!$H$2:$H${last})"), stage.Cost.Amount),
+            ]),
+        ]);
+    }
+
+    /// <summary>
+    /// How the cost of each order line falls on stages. Each gets its part rounded down to the cent; cents left over go one by one to those that lost most by
+    /// it, the upper one first where they lost alike, as in the domain, so that the shares of a line add up whatever its price becomes.
+    /// </summary>
+    private Worksheet Shares()
+    {
+        List<ImmutableArray<SheetCell>> rows = [];
+        foreach ((OrderLine line, int order) in Lines.Select((line, index) => (line, index + 2)).Where(each => !each.line.Stages.IsEmpty))
+        {
+            int first = rows.Count + 2, last = first + line.Stages.Length - 1;
+            foreach (StageCost share in line.Stages)
+            {
+                int row = rows.Count + 2;
+                string lost = string.Create(CultureInfo.InvariantCulture, $"ROUND(G{row}-ROUNDDOWN(G{row},2),8)");
+                string cents = string.Create(CultureInfo.InvariantCulture, $"ROUND((Orders!M{order}-SUMPRODUCT(ROUNDDOWN(G{first}:G{last},2)))*100,0)");
+                string rank = string.Create(CultureInfo.InvariantCulture, $"SUMPRODUCT(--(ROUND(G{first}:G{last}-ROUNDDOWN(G{first}:G{last},2),8)>{lost}))+SUMPRODUCT(--(ROUND(G{first}:G{row}-ROUNDDOWN(G{first}:G{row},2),8)={lost}))");
+                rows.Add(
+                [
+                    SheetCell.Of(order), SheetCell.Of(line.Item), SheetCell.Of(line.Size), SheetCell.Of(line.Package), SheetCell.Of(NameOf(share.Stage)), SheetCell.Of(share.Part),
+                    SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"ROUND(Orders!M{order}*F{row},8)"), decimal.Round(line.Extension!.Value.Amount * share.Part, 8)),
+                    SheetCell.Calculated(first == last ? string.Create(CultureInfo.InvariantCulture, $"Orders!M{order}") : string.Create(CultureInfo.InvariantCulture, $"ROUNDDOWN(G{row},2)+IF({rank}<={cents},0.01,0)"), share.Cost.Amount),
+                ]);
+            }
+        }
+        return new Worksheet("Stage shares",
+            [
+                new("Row of Orders", 8, NumberKind.Count), new("Item", 24), new("Size", 24), new("Package", 13), new("Stage", 12), new("Part of the line", 10, NumberKind.Part),
+                new($"Exact, {_orders.Currency}", 12, NumberKind.Part), new($"Cost, {_orders.Currency}", 12, NumberKind.Money, HasTotal: true),
+            ], [.. rows]);
+    }
+
+    private static string NameOf(BuildStage? stage) => stage?.ToString() ?? "None given";
 
     private Worksheet Takeoff(TakeoffList takeoff) => new("Takeoff",
         [new("Stage", 12), new("Item", 24), new("Size", 24), new("Needed", 11, NumberKind.Amount), new("Unit", 9), new("Rule", 60), new("From", 30)],

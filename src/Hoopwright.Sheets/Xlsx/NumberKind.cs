@@ -12,6 +12,9 @@ internal enum NumberKind
     /// <summary>A number with up to two decimals.</summary>
     Amount,
 
+    /// <summary>A part of 1, four decimals.</summary>
+    Part,
+
     /// <summary>Inches with the fraction of a tape, to the sixteenth.</summary>
     TapeInches,
 

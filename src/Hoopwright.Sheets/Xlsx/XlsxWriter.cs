@@ -79,6 +79,7 @@ internal static class XlsxWriter
                 NumberKind.Words => NumberFormat.Custom("@"),
                 NumberKind.Count => NumberFormat.Custom("0"),
                 NumberKind.Amount => NumberFormat.Custom("0.##"),
+                NumberKind.Part => NumberFormat.Custom("0.0000"),
                 NumberKind.TapeInches => NumberFormat.Custom("# ??/??"),
                 NumberKind.Millimetres => NumberFormat.Custom("0"),
                 NumberKind.Money => NumberFormat.Custom("0.00"),

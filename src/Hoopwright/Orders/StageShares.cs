@@ -25,6 +25,6 @@ internal static class StageShares
         decimal[] shares = [.. exact.Select(Math.Floor)];
         int left = (int)(cents - shares.Sum());
         foreach (int index in Enumerable.Range(0, exact.Length).OrderByDescending(index => exact[index] - shares[index]).ThenBy(index => index).Take(left)) shares[index]++;
-        return [.. sorted.Zip(shares, (weight, share) => new StageCost(weight.Stage, new Money(share / 100)))];
+        return [.. sorted.Zip(shares, (weight, share) => new StageCost(weight.Stage, new Money(share / 100)) { Part = weight.Weight / whole })];
     }
 }

@@ -13,7 +13,7 @@ namespace Hoopwright.Readers.Tests.Xlsx;
 /// <summary>The workbook as openpyxl 3.0 reads it, and as LibreOffice Calc 7.4 opens it and works it out anew.</summary>
 public sealed partial class XlsxReaderTests
 {
-    private const string Workbook = "tables/00-tables.xlsx";
+    private const string Workbook = "tables/00-tables.xlsx", Dearer = "dearer";
     private static readonly Lazy<JsonElement> Seen = new(() => Outside.Read("xlsx.py", "The Debian package python3-openpyxl", Written.Folder));
     private static readonly Lazy<JsonElement> Calculated = new(Recalculate);
 
@@ -42,9 +42,28 @@ public sealed partial class XlsxReaderTests
         Near(planned.Orders!.Total.Amount, Total(name, "Orders"));
         Near(planned.Orders.Total.Amount, Total(name, "Cost by seller"));
         Near(planned.Orders.Total.Amount, Total(name, "Cost by stage"));
+        Near(planned.Orders.Total.Amount, Total(name, "Stage shares"));
         double concrete = planned.Tunnel!.Holes.Sum(hole => planned.Units == UnitSystem.Metric ? hole.Volume.CubicMetres : hole.Volume.CubicFeet);
         // Each hole is written to four places.
         Assert.Equal(concrete, double.Parse(Total(name, "Concrete"), CultureInfo.InvariantCulture), 0.00005 * planned.Tunnel.Holes.Length);
+    }
+
+    [Fact]
+    public void At_other_prices_the_shares_of_every_line_still_add_up_and_follow_their_parts()
+    {
+        string[][] orders = Rows(Dearer, "Orders"), shares = Rows(Dearer, "Stage shares");
+        decimal whole = Number(Total(Dearer, "Orders"));
+        Assert.InRange(whole, Written.Planned("gothic-26ft").Orders!.Total.Amount * 7.7m, Written.Planned("gothic-26ft").Orders!.Total.Amount * 7.8m);
+        Near(whole, Total(Dearer, "Cost by stage"));
+        Near(whole, Total(Dearer, "Cost by seller"));
+        int parted = 0;
+        foreach (IGrouping<string, string[]> line in shares.Skip(1).TakeWhile(row => row[0].All(char.IsAsciiDigit)).GroupBy(row => row[0]))
+        {
+            Near(line.Sum(row => Number(row[7])), orders[int.Parse(line.Key, CultureInfo.InvariantCulture) - 1][12]);
+            Assert.All(line, row => Assert.InRange(Number(row[7]) - Number(row[6]), -0.01m, 0.01m));
+            if (line.Count() > 1) parted++;
+        }
+        Assert.True(parted > 3);
     }
 
     [Theory]
@@ -53,7 +72,7 @@ public sealed partial class XlsxReaderTests
     {
         bool isMetric = Written.Planned(name).Units == UnitSystem.Metric;
         JsonElement[] sheets = [.. Book(name).EnumerateObject().Select(sheet => sheet.Value)];
-        Assert.Equal(9, sheets.Length);
+        Assert.Equal(10, sheets.Length);
         Assert.All(sheets, sheet =>
         {
             Assert.Equal("A2", sheet.GetProperty("frozen").GetString());
@@ -129,6 +148,11 @@ public sealed partial class XlsxReaderTests
             Forget(file);
             return file;
         })];
+        string dearer = Path.Combine(folder, Dearer + ".xlsx");
+        File.Copy(Path.Combine(Written.Folder, "gothic-26ft", Workbook), dearer);
+        Change(dearer, "xl/worksheets/sheet1.xml", text => Price().Replace(text, match => string.Create(CultureInfo.InvariantCulture, $"<v>{decimal.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) * 7.77m}</v></c>{match.Groups[2].Value}")));
+        Forget(dearer);
+        files = [.. files, dearer];
         // All sheets of all files at one start; numbers unrounded.
         (int code, _, string said) = Outside.Run("soffice",
             ["--headless", "-env:UserInstallation=file://" + Path.Combine(Written.Scratch, "office"), "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1", "--outdir", folder, .. files]);
@@ -140,22 +164,28 @@ public sealed partial class XlsxReaderTests
     /// <summary>Takes away what each formula gives, so that only who works it out has it.</summary>
     private static void Forget(string file)
     {
-        using ZipArchive zip = ZipFile.Open(file, ZipArchiveMode.Update);
         int formulas = 0;
-        foreach (ZipArchiveEntry entry in zip.Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/", StringComparison.Ordinal)).ToArray())
+        Change(file, "xl/worksheets/", text => Given().Replace(text, match =>
+        {
+            formulas++;
+            return match.Groups[1].Value;
+        }));
+        Assert.True(formulas > 20);
+    }
+
+    /// <summary>Changes the text of the parts whose names begin so.</summary>
+    private static void Change(string file, string part, Func<string, string> change)
+    {
+        using ZipArchive zip = ZipFile.Open(file, ZipArchiveMode.Update);
+        foreach (ZipArchiveEntry entry in zip.Entries.Where(entry => entry.FullName.StartsWith(part, StringComparison.Ordinal)).ToArray())
         {
             string text;
             using (StreamReader reader = new(entry.Open(), Encoding.UTF8)) text = reader.ReadToEnd();
-            text = Given().Replace(text, match =>
-            {
-                formulas++;
-                return match.Groups[1].Value;
-            });
+            text = change(text);
             using Stream stream = entry.Open();
             stream.SetLength(0);
             stream.Write(Encoding.UTF8.GetBytes(text));
         }
-        Assert.True(formulas > 20);
     }
 
     private static string[][] Rows(string name, string sheet) => [.. Calculated.Value.GetProperty($"{name}-{sheet}.csv").EnumerateArray().Select(row => row.EnumerateArray().Select(cell => cell.GetString()!).ToArray())];
@@ -166,9 +196,14 @@ public sealed partial class XlsxReaderTests
 
     private static void Near(decimal expected, string read) => Assert.Equal((double)expected, double.Parse(read, CultureInfo.InvariantCulture), 1e-6);
 
+    private static decimal Number(string read) => decimal.Parse(read, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"<v>([0-9.]+)</v></c>(<c[^>]*><f>ROUND\(K)")]
+    private static partial Regex Price();
+
     [GeneratedRegex("(</f>)<v>[^<]*</v>")]
     private static partial Regex Given();
 
-    [GeneratedRegex(@"^=(SUBTOTAL\(9,[A-Z]\d+:[A-Z]\d+\)|ROUND\(K\d+\*L\d+,2\)|SUMIF\(Orders!\$A\$2:\$A\$\d+,A\d+,Orders!\$M\$2:\$M\$\d+\))$")]
+    [GeneratedRegex(@"^=(SUBTOTAL\(9,[A-Z]\d+:[A-Z]\d+\)|ROUND\(K\d+\*L\d+,2\)|SUMIF\(Orders!\$A\$2:\$A\$\d+,A\d+,Orders!\$M\$2:\$M\$\d+\)|SUMIF\('Stage shares'!\$E\$2:\$E\$\d+,A\d+,'Stage shares'!\$H\$2:\$H\$\d+\)|ROUND\(Orders!M\d+\*F\d+,8\)|Orders!M\d+|ROUNDDOWN\(G\d+,2\)\+IF\([A-Z0-9!:.,><=()*+-]+,0\.01,0\))$")]
     private static partial Regex OurFormula();
 }
