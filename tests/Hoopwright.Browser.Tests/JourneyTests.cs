@@ -25,9 +25,16 @@ public sealed class JourneyTests(Site site)
         // What needs the libraries that only these forms use.
         foreach (string ending in (string[])[".dxf", ".xlsx", ".glb", "index.html"]) Assert.Contains(zip.Entries, entry => entry.FullName.EndsWith(ending, StringComparison.Ordinal) && entry.Length > 1000);
         Assert.Contains(zip.Entries, entry => entry.FullName.StartsWith("drawings/", StringComparison.Ordinal));
+        await page.GetByLabel("Paper of the drawings").SelectOptionAsync("a3");
+        await page.GetByLabel("Revision").FillAsync("B");
         IDownload pdf = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "PDF" }).ClickAsync());
         using PdfDocument document = PdfDocument.Open(await pdf.PathAsync());
         Assert.Contains("Test tunnel", document.GetPage(1).Text, StringComparison.Ordinal);
+        // A3 is 420 mm wide (ISO 216).
+        UglyToad.PdfPig.Content.Page drawing = document.GetPages().First(each => each.Width > each.Height);
+        Assert.Equal(420 / 25.4 * 72, drawing.Width, 0.5);
+        Assert.Contains("rev. B", drawing.Text, StringComparison.Ordinal);
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "GeoJSON" })).ToBeDisabledAsync();
         Assert.Empty(faults);
     }
 

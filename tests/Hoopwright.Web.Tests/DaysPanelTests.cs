@@ -60,7 +60,7 @@ public sealed class DaysPanelTests : BunitContext
     public void The_packet_has_pages_on_the_weather_file_that_is_open()
     {
         string plan = PlanText.Plain(Encoding.UTF8.GetString(SamplePlans.ExampleBytes("round-14ft")))!, forecast = Encoding.UTF8.GetString(File.ReadAllBytes(Path.Combine(SamplePlans.Root, "examples", "forecast-invented.json")));
-        byte[] without = EngineWork.Packet(plan, "letter", "2026-04-18", "pdf", "en", "", ""), with = EngineWork.Packet(plan, "letter", "2026-04-18", "pdf", "en", forecast, "-04:00");
+        byte[] without = EngineWork.Packet(new PacketWish(plan, "letter", "2026-04-18", "pdf", "en")), with = EngineWork.Packet(new PacketWish(plan, "letter", "2026-04-18", "pdf", "en") { Weather = forecast, Clock = "-04:00" });
         Assert.True(with.Length > without.Length + 2_000, $"{with.Length} bytes with and {without.Length} without weather.");
     }
 

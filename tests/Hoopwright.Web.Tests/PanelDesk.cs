@@ -15,14 +15,17 @@ internal sealed class PanelDesk : IDisposable
     private readonly OneShelf shelf = new();
     private readonly OpenPlan plan;
     private readonly Live live;
+    private readonly StraightEngine engine = new();
 
     internal PanelDesk(IServiceCollection services)
     {
         plan = new OpenPlan(shelf);
-        StraightEngine engine = new();
         live = new Live(plan, engine);
         services.AddSingleton<IEngine>(engine).AddSingleton(plan).AddSingleton(live).AddSingleton<Wording>().AddSingleton<WeatherDesk>().AddSingleton<PageScript>().AddSingleton<Scribe>().AddSingleton(new HttpClient { BaseAddress = new Uri("http://nowhere.invalid/") }).AddSingleton<SharedPlan>().AddSingleton(TimeProvider.System).AddSingleton(FieldSheet.Read());
     }
+
+    /// <summary>Packets that were asked for, with the names they were to be saved under.</summary>
+    internal IReadOnlyList<(PacketWish Wish, string FileName)> Wishes => engine.Wishes;
 
     /// <summary>Opens an example.</summary>
     /// <param name="example">Its name.</param>

@@ -5,6 +5,9 @@ namespace Hoopwright.Web.Tests;
 /// <summary>The real engine without a browser, asked at once.</summary>
 internal sealed class StraightEngine : IEngine
 {
+    /// <summary>Packets that were asked for, with the names they were to be saved under.</summary>
+    internal List<(PacketWish Wish, string FileName)> Wishes { get; } = [];
+
     /// <summary>What happens on the page while copies are put together.</summary>
     internal Func<Task> BeforeMerging { get; set; } = () => Task.CompletedTask;
 
@@ -54,5 +57,9 @@ internal sealed class StraightEngine : IEngine
 
     public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => Task.FromResult(false);
 
-    public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) => Task.FromResult(false);
+    public Task<bool> DownloadPacketAsync(PacketWish wish, string fileName)
+    {
+        Wishes.Add((wish, fileName));
+        return Task.FromResult(EngineWork.Packet(wish).Length > 0);
+    }
 }

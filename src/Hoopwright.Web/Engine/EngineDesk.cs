@@ -72,5 +72,6 @@ internal static partial class EngineDesk
         EngineWork.DaysFile(document, job, weather, clock, today, language, paper, what, stamp);
 
     [JSExport]
-    internal static byte[] Packet(string document, string paper, string date, string what, string crew, string weather, string clock) => EngineWork.Packet(document, paper, date, what, crew, weather, clock);
+    internal static byte[] Packet(string document, string paper, string date, string what, string crew, string weather, string clock, string drawings, string dimensions, string revision) =>
+        EngineWork.Packet(new PacketWish(document, paper, date, what, crew) { Weather = weather, Clock = clock, Drawings = drawings, Dimensions = dimensions, Revision = revision });
 }

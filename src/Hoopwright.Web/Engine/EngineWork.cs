@@ -15,6 +15,7 @@ using Hoopwright.Packets;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
+using Hoopwright.Sheets.Dxf;
 using Hoopwright.Sheets.Figures;
 using Hoopwright.Sheets.Packets;
 using Hoopwright.Sheets.Pages;
@@ -124,24 +125,28 @@ public static partial class EngineWork
     }
 
     /// <summary>The packet to take away.</summary>
-    /// <param name="document">The plan as text.</param>
-    /// <param name="paper">letter or a4.</param>
-    /// <param name="date">The day on the sheets, as 2026-03-01.</param>
-    /// <param name="what">pdf for the PDF alone, crew for the crew sheets alone, cards or cards-recover for the step cards alone, xlsx for the workbook, glb for the model, dxf for a zip of the drawings at true size, zip for everything.</param>
-    /// <param name="crew">The language of the crew sheets.</param>
-    /// <param name="weather">A weather file, whose pages go with it; empty for none.</param>
-    /// <param name="clock">The clock on the wall, as -04:00, by which hours are told; empty for that of the file.</param>
-    /// <returns>The bytes of one file; empty when the plan has errors.</returns>
-    public static byte[] Packet(string document, string paper, string date, string what, string crew, string weather, string clock)
+    /// <param name="wish">What of it.</param>
+    /// <returns>The bytes of one file; empty when the plan has errors, or does not say where on the earth the map is to be.</returns>
+    public static byte[] Packet(PacketWish wish)
     {
-        PlannedTunnel planned = WholePlan(document);
+        ArgumentNullException.ThrowIfNull(wish);
+        PlannedTunnel planned = WholePlan(wish.Document);
         if (planned.Tunnel is null) return [];
-        (Paper size, DateOnly day) = (paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
-        if (what == "cards") return [.. StepCards.Write(planned, size, day, crew).Bytes];
-        if (what == "cards-recover") return [.. StepCards.Write(planned, size, day, crew, BuildJob.Recover).Bytes];
-        if (what == "crew") return [.. CrewSheets.Write(planned, size, day, crew).Bytes];
-        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, choice: new PacketChoice { Crew = crew, Weather = WeatherOf(planned, weather, clock), Only = FormsOf(what) });
-        return what is "pdf" or "xlsx" or "glb" ? [.. files.First(file => file.Name.EndsWith("." + what, StringComparison.Ordinal)).Bytes] : ZipWriter.Write(files);
+        (Paper size, DateOnly day) = (wish.Paper == "a4" ? Paper.A4 : Paper.Letter, DateOnly.ParseExact(wish.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (wish.What == "cards") return [.. StepCards.Write(planned, size, day, wish.Crew).Bytes];
+        if (wish.What == "cards-recover") return [.. StepCards.Write(planned, size, day, wish.Crew, BuildJob.Recover).Bytes];
+        if (wish.What == "crew") return [.. CrewSheets.Write(planned, size, day, wish.Crew).Bytes];
+        ImmutableArray<PacketFile> files = PacketWriter.Write(planned, size, day, choice: new PacketChoice
+        {
+            Crew = wish.Crew,
+            Weather = WeatherOf(planned, wish.Weather, wish.Clock),
+            Only = FormsOf(wish.What),
+            DrawnOn = wish.Drawings switch { "tabloid" => Paper.Tabloid, "a3" => Paper.A3, _ => null },
+            Dimensions = wish.Dimensions == "exploded" ? DxfDimensions.Exploded : DxfDimensions.Entities,
+            Revision = wish.Revision is { Length: > 0 } revision ? revision : null,
+        });
+        if (wish.What is not ("pdf" or "xlsx" or "glb" or "geojson")) return ZipWriter.Write(files);
+        return files.FirstOrDefault(file => file.Name.EndsWith("." + wish.What, StringComparison.Ordinal)) is { } file ? [.. file.Bytes] : [];
     }
 
     private static ImmutableHashSet<PacketForm> FormsOf(string what) => what switch
@@ -150,6 +155,7 @@ public static partial class EngineWork
         "xlsx" => [PacketForm.Xlsx],
         "glb" => [PacketForm.Gltf],
         "dxf" => [PacketForm.Dxf],
+        "geojson" => [PacketForm.GeoJson],
         _ => [],
     };
 

@@ -73,14 +73,8 @@ public interface IEngine
     Task<bool> DownloadDaysAsync(string[] asked, string fileName);
 
     /// <summary>Makes the packet and hands it to the browser as a download.</summary>
-    /// <param name="document">The plan as text.</param>
-    /// <param name="paper">letter or a4.</param>
-    /// <param name="date">The day on the sheets.</param>
-    /// <param name="what">pdf, crew, cards, cards-recover, xlsx, glb, dxf or zip; see <see cref="EngineWork.Packet"/>.</param>
-    /// <param name="crew">The language of the crew sheets.</param>
-    /// <param name="weather">A weather file, whose pages go with it; empty for none.</param>
-    /// <param name="clock">The clock on the wall; empty for that of the file.</param>
+    /// <param name="wish">What of it.</param>
     /// <param name="fileName">The name it is saved under.</param>
     /// <returns>False when the plan has errors, so that there is no packet.</returns>
-    Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName);
+    Task<bool> DownloadPacketAsync(PacketWish wish, string fileName);
 }

@@ -74,8 +74,11 @@ public sealed partial class WorkerEngine : IEngine
     public Task<bool> DownloadDaysAsync(string[] asked, string fileName) => ToldAsync(() => Download("DaysFile", asked, fileName));
 
     /// <inheritdoc/>
-    public Task<bool> DownloadPacketAsync(string document, string paper, string date, string what, string crew, string weather, string clock, string fileName) =>
-        ToldAsync(() => Download("Packet", [document, paper, date, what, crew, weather, clock], fileName));
+    public Task<bool> DownloadPacketAsync(PacketWish wish, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        return ToldAsync(() => Download("Packet", [wish.Document, wish.Paper, wish.Date, wish.What, wish.Crew, wish.Weather, wish.Clock, wish.Drawings, wish.Dimensions, wish.Revision], fileName));
+    }
 
     private Task<string> AskAsync(string worker, string what, params string[] arguments) => ToldAsync(() => Ask(worker, what, arguments));
 

@@ -28,7 +28,7 @@ function request(name, what, args) {
 
 export const ask = (name, what, args) => request(name, what, args);
 
-const kinds = { zip: 'application/zip', ics: 'text/calendar', pdf: 'application/pdf' };
+const kinds = { zip: 'application/zip', ics: 'text/calendar', pdf: 'application/pdf', geojson: 'application/geo+json', glb: 'model/gltf-binary' };
 
 export async function download(what, args, fileName) {
   const bytes = await request('deep', what, args);
