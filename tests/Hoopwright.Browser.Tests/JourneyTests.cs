@@ -35,6 +35,7 @@ public sealed class JourneyTests(Site site)
         Assert.Equal(420 / 25.4 * 72, drawing.Width, 0.5);
         Assert.Contains("rev. B", drawing.Text, StringComparison.Ordinal);
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "GeoJSON" })).ToBeDisabledAsync();
+        if (Environment.GetEnvironmentVariable("HOOPWRIGHT_SCREENS") is { Length: > 0 } folder) await page.Locator(".packet").ScreenshotAsync(new() { Path = Path.Combine(folder, "desktop-packet.png") });
         Assert.Empty(faults);
     }
 
