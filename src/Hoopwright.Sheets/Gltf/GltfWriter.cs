@@ -1,11 +1,11 @@
 using System.Buffers;
 using System.Buffers.Binary;
 using System.Collections.Immutable;
-using System.Text;
 using System.Text.Json;
 using Hoopwright.Layout;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Models;
+using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Gltf;
 
@@ -35,7 +35,7 @@ public static class GltfWriter
             json.WriteString("generator", "Hoopwright");
             json.WriteEndObject();
             json.WriteNumber("scene", 0);
-            Nodes(json, parts, meshes, Words(name));
+            Nodes(json, parts, meshes, XmlText.Clean(name));
             meshes.Write(json);
             Materials(json, meshes.Used);
             json.WriteEndObject();
@@ -154,14 +154,6 @@ public static class GltfWriter
     /// <summary>x stays, up becomes y, along the tunnel goes away from the one who looks: right-handed as before.</summary>
     private static (double X, double Y, double Z) Turned(Point3 point) => (point.X, point.Z, -point.Y);
 
-    /// <summary>A name without what is no character of a text.</summary>
-    private static string Words(string name)
-    {
-        StringBuilder words = new(name.Length);
-        foreach (Rune rune in name.EnumerateRunes()) words.Append(Rune.IsControl(rune) ? " " : rune.ToString());
-        return words.ToString();
-    }
-
     /// <summary>The triangles of every body that is used, each once for each material.</summary>
     private sealed class Meshes
     {
@@ -174,10 +166,11 @@ public static class GltfWriter
         {
             foreach (Part part in parts) Take(part);
             foreach ((Solid solid, _, _) in _meshes) Take(solid);
+            Used = [.. _meshes.Select(mesh => mesh.Material).Distinct().Order()];
         }
 
         /// <summary>The materials that something is made of.</summary>
-        public ImmutableArray<Material> Used => [.. _meshes.Select(mesh => mesh.Material).Distinct().Order()];
+        public ImmutableArray<Material> Used { get; }
 
         public int? Of(Solid solid, Material material) => _numbers.TryGetValue((solid, material), out int number) ? number : null;
 
