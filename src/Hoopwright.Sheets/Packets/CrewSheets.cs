@@ -20,6 +20,9 @@ public static class CrewSheets
     // The drawings without which nobody can set out or cut.
     private static readonly ImmutableArray<string> Wanted = ["set-out", "ground-details", "side-details", "film-details", "film-cuts", "film-pull", "front-end-film", "back-end-film", "roof-pull", "cut-lists"];
 
+    /// <summary>Whether the sheets have a drawing of that name.</summary>
+    internal static bool Wants(string figure) => Wanted.Any(wanted => figure.StartsWith(wanted, StringComparison.Ordinal));
+
     /// <summary>The sheets as a file, crew-es.pdf for Spanish.</summary>
     /// <param name="planned">A plan worked out to its end; it must have a tunnel.</param>
     /// <param name="paper">Letter or A4.</param>
@@ -46,7 +49,7 @@ public static class CrewSheets
         (double widthMm, double heightMm) = paper.DrawingSize(landscape: true);
         FigureSheet sheet = new(widthMm, heightMm, name, PacketWriter.Written(date), planned.Units) { Words = words, Paper = paper.Name };
         ImmutableArray<(FigureChapter Chapter, string Shows, Drawing Drawing)> drawings =
-            [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wanted.Any(figure => offer.Name.StartsWith(figure, StringComparison.Ordinal))).Select(offer => (offer.Chapter, TunnelFigure.ShownBy(offer.Name), offer.Draw()))];
+            [.. TunnelFigures.Offers(planned, sheet).Where(offer => Wants(offer.Name)).Select(offer => (offer.Chapter, TunnelFigure.ShownBy(offer.Name), offer.Draw()))];
         PacketBook book = new PacketBook(paper, name, words) { Drawings = PacketWriter.NumbersOf(drawings.Select(each => (each.Shows, each.Drawing.Sheet))) }.Cover(name,
         [
             words.Say("Crew sheets"),
