@@ -170,8 +170,7 @@ internal sealed class TunnelModel
                 At = low,
                 Material = door.LeafCover == LeafCover.Sheet ? Material.Sheet : Material.Film,
             };
-            IEnumerable<Part> frame = _tunnel.Members.Where(member => leaf.MemberIds.Contains(member.Id)).Select(Of);
-            return new Part(leaf.Id) { Parts = door.LeafCover == LeafCover.None ? [.. frame] : [.. frame, cover] };
+            return new Part(leaf.Id) { Parts = [.. _tunnel.Members.Where(member => leaf.MemberIds.Contains(member.Id)).Select(Of), cover] };
         });
         if (door.Leaves.IsEmpty)
         {

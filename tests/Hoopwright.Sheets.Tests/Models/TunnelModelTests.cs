@@ -9,12 +9,11 @@ public sealed class TunnelModelTests
     [Theory]
     [InlineData("film", "Film")]
     [InlineData("sheet", "Sheet")]
-    [InlineData("none", null)]
-    public void A_leaf_is_covered_in_space_as_the_plan_says(string cover, string? material)
+    public void A_leaf_is_covered_in_space_as_the_plan_says(string cover, string material)
     {
         Plan plan = SamplePlans.Simple(rest: $"\"ends\": {{ \"front\": {{ \"doors\": [ {{ \"kind\": \"side\", \"width\": \"4 ft\", \"height\": \"7 ft\", \"leafCover\": \"{cover}\" }} ] }} }}");
         Part leaf = All(TunnelModel.Of(SamplePlans.LayOut(plan))).Single(part => part.Name == "front-door-1-leaf-1");
-        Assert.Equal(material, leaf.Parts.SingleOrDefault(part => part.Name.EndsWith("-cover", StringComparison.Ordinal))?.Material.ToString());
+        Assert.Equal(material, leaf.Parts.Single(part => part.Name.EndsWith("-cover", StringComparison.Ordinal)).Material.ToString());
         Assert.Contains(leaf.Parts, part => part.Name.Contains("-stile-", StringComparison.Ordinal));
     }
 
