@@ -9,6 +9,9 @@ public static partial class TapeText
     /// <summary>The finest tape fraction shown unless asked otherwise: sixteenths.</summary>
     public const int UsualDenominator = 16;
 
+    // As near as this to a mark is on it: what is worked out ends in other last digits on other machines.
+    private const double OnMarkM = 1e-9;
+
     /// <summary>A length as a tape reads it: feet, inches and sixteenths, or whole millimetres.</summary>
     public static string Of(Length length, UnitSystem units) => units switch
     {
@@ -22,7 +25,7 @@ public static partial class TapeText
     /// </summary>
     public static string OfThickness(Length thickness, UnitSystem units)
     {
-        if (thickness.Metres is <= 0 or >= 0.08 || RoundToMark(thickness, units) == thickness) return Of(thickness, units);
+        if (thickness.Metres is <= 0 or >= 0.08 || (RoundToMark(thickness, units) - thickness).Abs().Metres <= OnMarkM) return Of(thickness, units);
         return units switch
         {
             UnitSystem.UsCustomary => thickness.Inches.ToString("0.####", CultureInfo.InvariantCulture) + " in",

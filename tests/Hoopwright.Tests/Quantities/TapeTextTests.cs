@@ -143,6 +143,14 @@ public sealed class TapeTextTests
     }
 
     [Fact]
+    public void The_last_digits_of_what_was_worked_out_change_no_text()
+    {
+        Assert.Equal("0\"", TapeText.OfThickness(Length.FromMetres(1e-17), UnitSystem.UsCustomary));
+        foreach (double metres in (double[])[0.0015875, Math.BitIncrement(0.0015875), Math.BitDecrement(0.0015875)])
+            Assert.Equal("1/16\"", TapeText.OfThickness(Length.FromMetres(metres), UnitSystem.UsCustomary));
+    }
+
+    [Fact]
     public void Every_shown_quantity_can_be_read_again_to_within_what_was_shown() =>
         Gen.Select(Gen.Double[0, 90], Systems).Sample((number, units) =>
             Near(QuantityText.ReadArea(TapeText.Of(Area.FromSquareMetres(number), units)).Value.SquareMetres, number, 0.051)

@@ -15,6 +15,9 @@ public readonly record struct ProfilePoint(Length Distance, Pressure Value);
 /// <param name="Points">Points in order along the film line; none for no load at all.</param>
 public sealed record LoadProfile(ImmutableArray<ProfilePoint> Points)
 {
+    // Distances as near as this are one place: a thousandth of a micrometre.
+    private const double SameM = 1e-9;
+
     /// <summary>No load.</summary>
     public static LoadProfile None { get; } = new([]);
 
@@ -43,11 +46,11 @@ public sealed record LoadProfile(ImmutableArray<ProfilePoint> Points)
         for (int i = 1; i < Points.Length; i++)
         {
             double fromM = Points[i - 1].Distance.Metres, toM = Points[i].Distance.Metres;
-            if (fromM == toM || distanceM < fromM || distanceM > toM) continue;
-            // At a point that two stretches share, the one asked for.
-            if (after ? distanceM == toM && i < Points.Length - 1 : distanceM == fromM) continue;
+            if (fromM == toM || distanceM < fromM - SameM || distanceM > toM + SameM) continue;
+            // At a point that two stretches share, the one asked for: also where its distance was worked out in another way and differs in the last digits.
+            if (after ? distanceM >= toM - SameM && i < Points.Length - 1 : distanceM <= fromM + SameM) continue;
             double from = Points[i - 1].Value.Pascals, to = Points[i].Value.Pascals;
-            return from + ((to - from) * (distanceM - fromM) / (toM - fromM));
+            return from + ((to - from) * Math.Clamp((distanceM - fromM) / (toM - fromM), 0, 1));
         }
         return 0;
     }

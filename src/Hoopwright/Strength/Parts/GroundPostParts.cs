@@ -35,7 +35,7 @@ internal static class GroundPostParts
 
     private static PartStrength Uplift(Tunnel tunnel, GroundPost post, SiteGround ground, FootLoad[] taken, FootLoad[] soft)
     {
-        FootLoad worst = taken.MaxBy(foot => foot.Buckles ? double.PositiveInfinity : foot.PullN)!;
+        FootLoad worst = taken.MaxBy(foot => foot.Buckles ? double.PositiveInfinity : Ties.Key(foot.PullN))!;
         GroundPostCheck check = Check(tunnel, post, ground.Weak, worst);
         double best = new[] { taken, soft }.Min(feet => feet.Max(foot => foot.Buckles ? double.PositiveInfinity : Check(tunnel, post, ground.Strong, foot).Uplift.UtilisationAtBest));
         return Line(post, "uplift", "pulled upwards", worst, worst.Buckles ? double.PositiveInfinity : check.Uplift.Utilisation, best, check.Uplift);
@@ -44,7 +44,7 @@ internal static class GroundPostParts
     private static PartStrength Sideways(Tunnel tunnel, GroundPost post, SiteGround ground, FootLoad[] taken, FootLoad[] soft)
     {
         // Where nothing counts at the lower end, the foot that is worst at the upper end is named.
-        FootLoad worst = taken.MaxBy(foot => (Use(foot, ground.Weak), Use(foot, ground.Strong)))!;
+        FootLoad worst = taken.MaxBy(foot => (Ties.Key(Use(foot, ground.Weak)), Ties.Key(Use(foot, ground.Strong))))!;
         double best = new[] { taken, soft }.Min(feet => feet.Max(foot => Use(foot, ground.Strong)));
         return Line(post, "sideways", "pushed and turned sideways", worst, Use(worst, ground.Weak), best, Check(tunnel, post, ground.Weak, worst).Lateral);
 
