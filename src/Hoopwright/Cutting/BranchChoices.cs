@@ -3,7 +3,7 @@ namespace Hoopwright.Cutting;
 /// <summary>The likeliest branches of a mixture: of each kind, the few whose values are nearest halfway between whole numbers.</summary>
 internal static class BranchChoices
 {
-    private const int OfEachKind = 5;
+    private const int OfEachKind = 10;
     private const double Least = 1e-4;
 
     public static List<BranchChoice> Of(CutProblem problem, List<Pattern> pool, List<(int Index, double Amount)> solution)

@@ -12,6 +12,9 @@ internal static class LeastCost
 {
     private const int MostTypes = 1200;
     private const int FirstDives = 3;
+    private const long MuchWork = 1_000_000_000;
+    private const int MostSwerves = 3;
+    private const int StepsADive = 400;
     private const int MoreDives = 4;
     private const int Rounds = 8;
     private const int FirstPatterns = 20_000;
@@ -30,10 +33,10 @@ internal static class LeastCost
 
         var table = new FillTable(problem, meter);
         var costs = PossibleCosts.Of(problem, plan.Cost);
-        var root = new Relaxation(problem, table, plan.Cost, meter);
+        var root = new Relaxation(problem, table, plan.Cost, problem.Demand, Greedy.Limits(problem), meter);
         foreach (var (pattern, _) in plan.Parts)
             root.Add(pattern);
-        root.Solve(problem.Demand, int.MaxValue, whole: true, enough: plan.Cost);
+        root.Solve(int.MaxValue, enough: plan.Cost);
         var prices = root.Best;
         if (prices is null)
             return new LeastCostAnswer(plan, Math.Min(bound, plan.Cost));
@@ -48,9 +51,10 @@ internal static class LeastCost
             for (var dive = from; dive < to && best.Cost > goal && !meter.IsOver; dive++)
             {
                 root.Want(problem.Demand, Greedy.Limits(problem));
-                root.Solve(problem.Demand, int.MaxValue, whole: false, enough: long.MaxValue);
-                if (Diving.Best(problem, root, goal, dive, meter) is { } better && better.Cost < best.Cost)
-                    best = better;
+                root.Solve(int.MaxValue, enough: long.MaxValue);
+                // Turns from the first dive on only where there is work enough for the search after it.
+                var swerves = meter.Left > MuchWork ? MostSwerves : Math.Min(dive, MostSwerves);
+                best = Diving.Best(problem, root, best, goal, dive, swerves, StepsADive, meter);
             }
 
             return best;

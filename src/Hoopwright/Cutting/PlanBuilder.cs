@@ -16,6 +16,17 @@ internal sealed class PlanBuilder
         _kept = new Mixture { Method = method };
     }
 
+    private PlanBuilder(PlanBuilder other)
+    {
+        (_problem, _method, _meter) = (other._problem, other._method, other._meter);
+        (Wanted, Limits) = ([.. other.Wanted], [.. other.Limits]);
+        _kept = new Mixture { Method = _method };
+        _kept.Add(other._kept);
+    }
+
+    /// <summary>What is kept so far costs this.</summary>
+    public long KeptCost => _kept.Cost;
+
     /// <summary>The pieces of each length still wanted.</summary>
     public int[] Wanted { get; }
 
@@ -24,6 +35,9 @@ internal sealed class PlanBuilder
 
     /// <summary>True when every piece is served.</summary>
     public bool IsComplete => Array.TrueForAll(Wanted, count => count == 0);
+
+    /// <summary>One that goes on from here on its own.</summary>
+    public PlanBuilder Copy() => new(this);
 
     /// <summary>Keeps bars of a pattern; what is no longer wanted is left out of them. Returns how many were of use.</summary>
     public int Keep(Pattern pattern, int times)

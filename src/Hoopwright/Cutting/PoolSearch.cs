@@ -8,7 +8,7 @@ internal sealed class PoolSearch
 {
     private const int CutRounds = 12;
     private const int QuickNodes = 60;
-    private const int MostInVain = 8;
+    private const int MostInVain = 16;
     private const int QuickNodesPerLength = 3;
     private const double WorthNarrowing = 0.8;
     private const double PenaltyRange = 1e7;
@@ -66,9 +66,9 @@ internal sealed class PoolSearch
             }
 
             var solution = programme.Solution();
-            if (programme.MissesRows || Choose(node, programme, solution) is not { } branch)
+            if (Choose(programme, solution) is not { } branch)
             {
-                // Neither served nor shown to be beyond serving, or whole but not met by the bound: only slips of rounding.
+                // Whole but not met by the bound, or short of a row by a hair: only slips of rounding.
                 _undecided = Math.Min(_undecided, node.Bound);
                 continue;
             }
@@ -80,8 +80,8 @@ internal sealed class PoolSearch
 
         return (best, BoundOf(best, open));
 
-        BranchChoice? Choose(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution) =>
-            quickNodes > 0 ? BranchChoices.Quick(_problem, _pool, solution) : Branch(node, programme, solution, best.Cost);
+        BranchChoice? Choose(SearchProgramme programme, List<(int Index, double Amount)> solution) =>
+            quickNodes > 0 ? BranchChoices.Quick(_problem, _pool, solution) : Branch(programme, solution, best.Cost);
     }
 
     /// <summary>
@@ -174,20 +174,19 @@ internal sealed class PoolSearch
     /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching); where
     /// costs are fine the trials end when several in a row are no better. Null when the solution is whole.
     /// </summary>
-    private BranchChoice? Branch(SearchNode node, SearchProgramme programme, List<(int Index, double Amount)> solution, long ceiling)
+    private BranchChoice? Branch(SearchProgramme programme, List<(int Index, double Amount)> solution, long ceiling)
     {
         var choices = BranchChoices.Of(_problem, _pool, solution);
         if (choices.Count < 2)
             return choices.FirstOrDefault();
         BranchChoice? best = null;
         var bestScore = -1.0;
-        var basis = programme.Basis();
-        var target = (Int128)ceiling * programme.Scale;
+        var way = ceiling - programme.Cost;
         var inVain = 0;
         foreach (var choice in choices)
         {
-            var down = Gain(choice.Down(_pool));
-            var up = Gain(choice.Up(_pool));
+            var (downRise, upRise) = programme.Rises(choice);
+            var (down, up) = (Gain(downRise), Gain(upRise));
             var score = Math.Max(down, 1e-4) * Math.Max(up, 1e-4);
             if (score <= bestScore)
             {
@@ -205,14 +204,7 @@ internal sealed class PoolSearch
 
         return best;
 
-        // How much of the way to the ceiling the bound rises on one side, without looking for further columns.
-        double Gain(SearchRow row)
-        {
-            var side = new SearchProgramme(
-                _problem, _pool, programme.Working, node with { Rows = [.. node.Rows, row], Basis = basis }, Penalty, programme.Scale, _meter);
-            side.SolveOnce();
-            var way = (double)(target - programme.ScaledBound);
-            return way <= 0 ? 1 : Math.Clamp((double)(side.ScaledBound - programme.ScaledBound) / way, 0, 1);
-        }
+        // How much of the way to the ceiling the cost rises on one side.
+        double Gain(double rise) => way <= 0 ? 1 : Math.Clamp(rise / way, 0, 1);
     }
 }

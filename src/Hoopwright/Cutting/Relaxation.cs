@@ -7,11 +7,15 @@ namespace Hoopwright.Cutting;
 internal sealed class Relaxation
 {
     private const int PatternsARound = 12;
+    private const int PatternsARow = 4;
     private readonly CutProblem _problem;
     private readonly WorkMeter _meter;
     private readonly FillTable _table;
     private readonly long[][]? _costs;
+    private readonly int[] _rowOfType;
     private readonly int[] _limitRow;
+    private readonly int[] _wanted;
+    private readonly int[] _limits;
     private readonly Simplex _programme;
     private readonly Dictionary<Pattern, int> _columnOf = new(Pattern.Same.Instance);
     private readonly Dictionary<int, Pattern> _patternOf = [];
@@ -22,24 +26,37 @@ internal sealed class Relaxation
     /// <param name="problem">The job.</param>
     /// <param name="table">A table for the same job.</param>
     /// <param name="ceiling">The cost of a known plan: only cheaper ones are of interest.</param>
+    /// <param name="wanted">How many pieces of each length are wanted; the programme has rows for those above 0 only.</param>
+    /// <param name="limits">How many bars of each kind there are.</param>
     /// <param name="meter">Counts the work.</param>
-    public Relaxation(CutProblem problem, FillTable table, long ceiling, WorkMeter meter)
+    public Relaxation(CutProblem problem, FillTable table, long ceiling, int[] wanted, int[] limits, WorkMeter meter)
     {
         (_problem, _table, _meter) = (problem, table, meter);
+        (_wanted, _limits) = ([.. wanted], [.. limits]);
         (_most, Scale) = ScaleFor(problem, ceiling);
         _largest = SafePrices.Largest(problem);
+        _rowOfType = new int[problem.Types];
         _limitRow = new int[problem.Bars.Length];
         // A piece too many is never cheaper, so "at least" serves, unless cutting can bring money in.
-        var wanted = problem.CanEarn ? RowSense.Exactly : RowSense.AtLeast;
-        var senses = Enumerable.Repeat(wanted, problem.Types).ToList();
-        var rightSide = problem.Demand.Select(count => (double)count).ToList();
+        var sense = problem.CanEarn ? RowSense.Exactly : RowSense.AtLeast;
+        var senses = new List<RowSense>();
+        var rightSide = new List<double>();
+        for (var type = 0; type < problem.Types; type++)
+        {
+            _rowOfType[type] = wanted[type] > 0 ? senses.Count : -1;
+            if (wanted[type] == 0)
+                continue;
+            senses.Add(sense);
+            rightSide.Add(wanted[type]);
+        }
+
         for (var bar = 0; bar < problem.Bars.Length; bar++)
         {
             _limitRow[bar] = problem.Bars[bar].IsLimited ? senses.Count : -1;
             if (!problem.Bars[bar].IsLimited)
                 continue;
             senses.Add(RowSense.AtMost);
-            rightSide.Add(problem.Bars[bar].Limit);
+            rightSide.Add(limits[bar]);
         }
 
         _rightSide = [.. rightSide];
@@ -51,7 +68,7 @@ internal sealed class Relaxation
     /// <summary>Whole-number prices to one unit of money.</summary>
     public long Scale { get; }
 
-    /// <summary>The prices with the highest bound so far; null before <see cref="Solve"/>.</summary>
+    /// <summary>The prices with the highest bound on what is wanted so far; null before <see cref="Solve"/>.</summary>
     public SafePrices? Best { get; private set; }
 
     /// <summary>Every pattern made so far, in the order they were made.</summary>
@@ -78,15 +95,67 @@ internal sealed class Relaxation
         return (most, scale);
     }
 
+    /// <summary>How many rows its programme has for lengths.</summary>
+    public int Rows => _rowOfType.Count(row => row >= 0);
+
+    /// <summary>
+    /// A smaller one for what is left of the job: it starts with the patterns of the last solution, cut down to what is still
+    /// wanted, and with those nearest to the last prices that fit as they are.
+    /// </summary>
+    public Relaxation Rest(int[] wanted, int[] limits, long ceiling)
+    {
+        var rest = new Relaxation(_problem, _table, ceiling, wanted, limits, _meter);
+        var counts = new int[_problem.Types];
+        var basis = new List<int>();
+        foreach (var column in _programme.Basis)
+        {
+            if (!_patternOf.TryGetValue(column, out var pattern))
+                continue;
+            var fits = pattern.TimesWithin(wanted) > 0;
+            if (!fits)
+            {
+                Array.Clear(counts);
+                for (var i = 0; i < pattern.Types.Length; i++)
+                    counts[pattern.Types[i]] = Math.Min(pattern.Counts[i], wanted[pattern.Types[i]]);
+                pattern = Pattern.Of(_problem, pattern.Bar, counts);
+            }
+
+            if (pattern.Types.Length > 0 && rest.Add(pattern) && fits)
+                basis.Add(rest._columnOf[pattern]);
+        }
+
+        if (Best is { } prices)
+        {
+            foreach (var pattern in _columnOf.Keys.Where(pattern => pattern.TimesWithin(wanted) > 0).OrderBy(prices.Excess).Take(PatternsARow * rest.Rows))
+                rest.Add(pattern);
+        }
+
+        rest._programme.SetBasis([.. basis]);
+        return rest;
+    }
+
     /// <summary>Adds a pattern, if it is new.</summary>
     public bool Add(Pattern pattern)
     {
         if (_columnOf.ContainsKey(pattern))
             return false;
-        var limit = _limitRow[pattern.Bar];
-        int[] rows = limit < 0 ? pattern.Types : [.. pattern.Types, limit];
-        double[] coefficients = [.. pattern.Counts.Select(count => (double)count), .. limit < 0 ? Array.Empty<double>() : [1.0]];
-        var column = _programme.AddColumn(rows, coefficients, pattern.Cost);
+        var rows = new List<int>(pattern.Types.Length + 1);
+        var coefficients = new List<double>(pattern.Types.Length + 1);
+        for (var i = 0; i < pattern.Types.Length; i++)
+        {
+            if (_rowOfType[pattern.Types[i]] < 0)
+                continue;
+            rows.Add(_rowOfType[pattern.Types[i]]);
+            coefficients.Add(pattern.Counts[i]);
+        }
+
+        if (_limitRow[pattern.Bar] is var limit and >= 0)
+        {
+            rows.Add(limit);
+            coefficients.Add(1);
+        }
+
+        var column = _programme.AddColumn([.. rows], [.. coefficients], pattern.Cost);
         _columnOf[pattern] = column;
         _patternOf[column] = pattern;
         return true;
@@ -105,32 +174,38 @@ internal sealed class Relaxation
         return [.. solution.OrderByDescending(part => part.Amount).ThenBy(part => _columnOf[part.Pattern])];
     }
 
-    /// <summary>Changes what is wanted and what limits are left; patterns and basis stay.</summary>
-    public void Want(ReadOnlySpan<int> demand, ReadOnlySpan<int> limits)
+    /// <summary>Changes what is wanted, none of it of a length without a row, and what limits are left; patterns and basis stay.</summary>
+    public void Want(int[] wanted, int[] limits)
     {
+        wanted.CopyTo(_wanted, 0);
+        limits.CopyTo(_limits, 0);
         for (var type = 0; type < _problem.Types; type++)
-            _rightSide[type] = demand[type];
+        {
+            if (_rowOfType[type] >= 0)
+                _rightSide[_rowOfType[type]] = wanted[type];
+        }
+
         for (var bar = 0; bar < limits.Length; bar++)
         {
             if (_limitRow[bar] >= 0)
                 _rightSide[_limitRow[bar]] = limits[bar];
         }
 
+        Best = null;
+
         _programme.SetRightSide(_rightSide);
     }
 
     /// <summary>Lowers the mixture's cost to the least.</summary>
-    /// <param name="demand">The most pieces of each length in one pattern.</param>
     /// <param name="rounds">The most rounds of making patterns.</param>
-    /// <param name="whole">True when the whole job is wanted, so that the prices bound it.</param>
     /// <param name="enough">A bound that suffices.</param>
     /// <returns>True when no further pattern can lower it.</returns>
-    public bool Solve(ReadOnlySpan<int> demand, int rounds, bool whole, long enough)
+    public bool Solve(int rounds, long enough)
     {
         for (var round = 0; round < rounds && _programme.Solve(); round++)
         {
             var (pieces, bars) = WholePrices();
-            _table.Fill(pieces, demand);
+            _table.Fill(pieces, _wanted);
             var shortfall = new long[_problem.Bars.Length];
             var added = 0;
             var allowed = Scale * -1e-7;
@@ -139,17 +214,14 @@ internal sealed class Relaxation
                 var (excess, room) = LeastExcess(bar, bars[bar]);
                 shortfall[bar] = Math.Min(0, excess);
                 if (excess < allowed)
-                    added += AddFrom(bar, room, pieces, bars[bar], demand);
+                    added += AddFrom(bar, room, pieces, bars[bar]);
             }
 
-            if (whole)
-            {
-                var prices = new SafePrices(_problem, Scale, pieces, bars, shortfall, _most);
-                if (Best is null || prices.Scaled > Best.Scaled)
-                    Best = prices;
-                if (Best.Bound >= enough)
-                    return true;
-            }
+            var prices = new SafePrices(_wanted, _limits, Scale, pieces, bars, shortfall, _most);
+            if (Best is null || prices.Scaled > Best.Scaled)
+                Best = prices;
+            if (Best.Bound >= enough)
+                return true;
 
             if (added == 0)
                 return true;
@@ -172,7 +244,9 @@ internal sealed class Relaxation
         var bars = new long[_problem.Bars.Length];
         for (var type = 0; type < pieces.Length; type++)
         {
-            var price = SafePrices.Whole(_programme.Duals[type], Scale, _largest);
+            if (_rowOfType[type] < 0)
+                continue;
+            var price = SafePrices.Whole(_programme.Duals[_rowOfType[type]], Scale, _largest);
             pieces[type] = _problem.CanEarn ? price : Math.Max(0, price);
         }
 
@@ -204,13 +278,13 @@ internal sealed class Relaxation
     }
 
     /// <summary>Adds the best pattern within a room, and the best ones that begin with a shorter piece.</summary>
-    private int AddFrom(int bar, long room, long[] pieces, long barPrice, ReadOnlySpan<int> demand)
+    private int AddFrom(int bar, long room, long[] pieces, long barPrice)
     {
         var counts = new int[_problem.Types];
         var worthwhile = new List<(long Excess, int First)>();
         for (var first = 0; first < counts.Length; first++)
         {
-            if (pieces[first] <= 0 || _problem.Weight[first] > room || demand[first] == 0)
+            if (pieces[first] <= 0 || _problem.Weight[first] > room || _wanted[first] == 0)
                 continue;
             var excess = (_problem.Bars[bar].Price * Scale) - barPrice - _table.Best(first, room);
             if (_costs is not null || excess < 0)

@@ -6,22 +6,23 @@ namespace Hoopwright.Cutting;
 /// </summary>
 internal sealed class SafePrices
 {
-    /// <param name="problem">The job.</param>
+    /// <param name="wanted">How many pieces of each length are wanted.</param>
+    /// <param name="limits">How many bars of each kind there are.</param>
     /// <param name="scale">Whole numbers to one unit of money.</param>
     /// <param name="pieces">The price of a piece of each length.</param>
     /// <param name="bars">The price of each bar's limit; 0 or less, and 0 where there is none.</param>
     /// <param name="shortfall">For each bar, the most by which any pattern is dearer at these prices than it costs; 0 or less.</param>
     /// <param name="most">For each bar, the most that a plan worth having can use.</param>
-    public SafePrices(CutProblem problem, long scale, long[] pieces, long[] bars, long[] shortfall, long[] most)
+    public SafePrices(int[] wanted, int[] limits, long scale, long[] pieces, long[] bars, long[] shortfall, long[] most)
     {
         (Scale, Pieces, Bars) = (scale, pieces, bars);
         var sum = Int128.Zero;
         for (var type = 0; type < pieces.Length; type++)
-            sum += (Int128)pieces[type] * problem.Demand[type];
+            sum += (Int128)pieces[type] * wanted[type];
         for (var bar = 0; bar < bars.Length; bar++)
         {
             if (bars[bar] != 0)
-                sum += (Int128)bars[bar] * problem.Bars[bar].Limit;
+                sum += (Int128)bars[bar] * limits[bar];
             sum += (Int128)shortfall[bar] * most[bar];
         }
 

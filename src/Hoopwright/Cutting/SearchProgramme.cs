@@ -4,6 +4,7 @@ namespace Hoopwright.Cutting;
 internal sealed class SearchProgramme
 {
     private const int ColumnsARound = 60;
+    private const int TrialSteps = 60;
     private readonly CutProblem _problem;
     private readonly List<Pattern> _pool;
     private readonly long _scale;
@@ -109,11 +110,18 @@ internal sealed class SearchProgramme
         return false;
     }
 
-    /// <summary>Solves over the columns at hand and reckons the bound over the whole pool, however weak it then is.</summary>
-    public void SolveOnce()
+    /// <summary>What the last solution costs; a guide and no bound.</summary>
+    public double Cost => _simplex.Cost;
+
+    /// <summary>How much the cost rises at least on both sides of a branch, over the columns at hand; a guide and no bound.</summary>
+    public (double Down, double Up) Rises(BranchChoice choice)
     {
-        if (_simplex.Solve())
-            Price();
+        var coefficients = new double[_simplex.Columns];
+        foreach (var (column, index) in _patternOf)
+            coefficients[column] = choice.CoefficientOf(_pool[index]);
+        _meter.Spend(4 * coefficients.Length);
+        var whole = Math.Floor(choice.Value);
+        return (_simplex.RiseBy(RowSense.AtMost, whole, coefficients, TrialSteps), _simplex.RiseBy(RowSense.AtLeast, whole + 1, coefficients, TrialSteps));
     }
 
     private void Add(int index)

@@ -4,9 +4,10 @@ using System.Runtime.CompilerServices;
 namespace Hoopwright.Cutting;
 
 /// <summary>
-/// A small linear programme, minimised by the primal simplex method with an explicit inverse, to which columns are added as
-/// it goes on. Its answers only guide the search: every bound is reckoned again from its prices in whole numbers. Sums run in
-/// a fixed order and no lane-wise sums are used, so it takes the same path on every machine.
+/// A small linear programme, minimised by the simplex method with an explicit inverse, to which columns are added as it goes
+/// on: the dual method where rows have changed since the last solution, then the primal one. Its answers only guide the
+/// search: every bound is reckoned again from its prices in whole numbers. Sums run in a fixed order and no lane-wise sums are
+/// used, so it takes the same path on every machine.
 /// </summary>
 internal sealed class Simplex
 {
@@ -60,6 +61,60 @@ internal sealed class Simplex
         }
 
         SetBasis([]);
+    }
+
+    /// <summary>A copy of a solved one with one further row, whose slack takes up what the solution misses it by.</summary>
+    private Simplex(Simplex other, RowSense sense, double rightSide, ReadOnlySpan<double> coefficients)
+    {
+        _rows = other._rows + 1;
+        (_penalty, _meter, _largestCost) = (other._penalty, other._meter, other._largestCost);
+        _senses = [.. other._senses, sense];
+        _rightSide = [.. other._rightSide, rightSide];
+        _shifted = [.. other._shifted, rightSide];
+        _columnRows = [.. other._columnRows];
+        _columnCoefficients = [.. other._columnCoefficients];
+        _costs = [.. other._costs];
+        _isArtificial = [.. other._isArtificial];
+        _placeInBasis = [.. other._placeInBasis];
+        for (var column = 0; column < coefficients.Length; column++)
+        {
+            if (coefficients[column] == 0)
+                continue;
+            _columnRows[column] = [.. _columnRows[column], other._rows];
+            _columnCoefficients[column] = [.. _columnCoefficients[column], coefficients[column]];
+        }
+
+        var sign = sense == RowSense.AtMost ? 1 : -1;
+        var slack = AddColumn([other._rows], [sign], 0);
+        _slack = [.. other._slack, slack];
+        _basis = [.. other._basis, slack];
+        _placeInBasis[slack] = other._rows;
+        _duals = [.. other._duals, 0];
+        _direction = new double[_rows];
+        // The new row of the inverse is the negative of what the basis has in the new row, times the inverse.
+        _inverse = new double[_rows * _rows];
+        var inBasis = new double[other._rows];
+        var missing = rightSide;
+        for (var place = 0; place < inBasis.Length; place++)
+        {
+            inBasis[place] = other._basis[place] < coefficients.Length ? coefficients[other._basis[place]] : 0;
+            missing -= inBasis[place] * other._basic[place];
+        }
+
+        _basic = [.. other._basic, sign * missing];
+        for (var row = 0; row < other._rows; row++)
+        {
+            var from = other._inverse.AsSpan(row * other._rows, other._rows);
+            from.CopyTo(_inverse.AsSpan(row * _rows));
+            var sum = 0.0;
+            for (var place = 0; place < inBasis.Length; place++)
+                sum += inBasis[place] * from[place];
+            _inverse[(row * _rows) + other._rows] = -sign * sum;
+        }
+
+        _inverse[^1] = sign;
+        _pivotsSinceRebuild = 1;
+        _meter.Spend(((long)_rows * _rows / 2) + (4 * _costs.Count));
     }
 
     /// <summary>The price of each row at the last solution.</summary>
@@ -116,7 +171,7 @@ internal sealed class Simplex
             _rightSide[row] = rightSide[row];
         }
 
-        Rebuild();
+        Rebuild(mend: false);
     }
 
     /// <summary>Starts from these columns, one a row; missing or dependent ones are replaced by slacks and artificial columns.</summary>
@@ -129,25 +184,27 @@ internal sealed class Simplex
             _basis[place] = place < columns.Length ? columns[place] : -1;
         }
 
-        Rebuild();
+        Rebuild(mend: columns.Length == 0);
     }
 
     /// <summary>Lowers the cost to the least for the columns there are. False when the work allowed ran out first.</summary>
     public bool Solve()
     {
+        if (!RaiseAmounts())
+            return false;
         var sinceProgress = 0;
         var last = double.MaxValue;
         while (!_meter.IsOver)
         {
             if (_pivotsSinceRebuild >= PivotsBetweenRebuilds)
-                Rebuild();
+                Rebuild(mend: true);
             var careful = sinceProgress > 4 * (_rows + 20);
             var entering = Entering(firstFound: careful);
             if (entering < 0)
             {
                 if (_pivotsSinceRebuild == 0)
                     return true;
-                Rebuild();
+                Rebuild(mend: true);
                 if (Entering(firstFound: false) < 0)
                     return true;
                 continue;
@@ -167,6 +224,108 @@ internal sealed class Simplex
         }
 
         return false;
+    }
+
+    /// <summary>Brings amounts below nothing up; what cannot be is mended. False when the work allowed ran out first.</summary>
+    private bool RaiseAmounts()
+    {
+        if (Raise(20 * (_rows + 20)) != Raised.All && !_meter.IsOver)
+            Rebuild(mend: true);
+        return !_meter.IsOver;
+    }
+
+    /// <summary>
+    /// Brings amounts below nothing up by the dual simplex method, from a basis that was best before its rows changed. The cost
+    /// only rises on the way.
+    /// </summary>
+    private Raised Raise(int most)
+    {
+        var inverseRow = new double[_rows];
+        for (var steps = 0; ; steps++)
+        {
+            if (_pivotsSinceRebuild >= PivotsBetweenRebuilds)
+                Rebuild(mend: false);
+            var leaving = MostMissing();
+            if (leaving < 0)
+                return Raised.All;
+            if (steps == most || _meter.IsOver)
+                return Raised.NotYet;
+            for (var row = 0; row < _rows; row++)
+                inverseRow[row] = _inverse[(row * _rows) + leaving];
+            var entering = EnteringFor(inverseRow);
+            if (entering < 0)
+                return Raised.Stuck;
+            FindDirection(entering);
+            if (_direction[leaving] > -1e-9)
+                return Raised.NotYet;
+            Pivot(entering, leaving);
+        }
+    }
+
+    /// <summary>The place whose amount is furthest below nothing; −1 when none is.</summary>
+    private int MostMissing()
+    {
+        var most = -1;
+        for (var place = 0; place < _rows; place++)
+        {
+            if (_basic[place] < -1e-9 && (most < 0 || _basic[place] < _basic[most]))
+                most = place;
+        }
+
+        return most;
+    }
+
+    /// <summary>The column that raises an amount at the least rise of the cost; of those alike the one with the largest share.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private int EnteringFor(double[] inverseRow)
+    {
+        var (entering, least, largest) = (-1, double.MaxValue, 0.0);
+        long touched = 0;
+        for (var column = 0; column < _costs.Count; column++)
+        {
+            if (_placeInBasis[column] >= 0 || _isArtificial[column])
+                continue;
+            var (reduced, share) = (_costs[column], 0.0);
+            var rows = _columnRows[column];
+            var coefficients = _columnCoefficients[column];
+            for (var i = 0; i < rows.Length; i++)
+            {
+                reduced -= _duals[rows[i]] * coefficients[i];
+                share -= inverseRow[rows[i]] * coefficients[i];
+            }
+
+            touched += (2 * rows.Length) + 2;
+            if (share <= 1e-7)
+                continue;
+            var ratio = Math.Max(0, reduced) / share;
+            if (ratio < least - 1e-12 || (ratio <= least + 1e-12 && share > largest))
+                (entering, least, largest) = (column, Math.Min(least, ratio), share);
+        }
+
+        _meter.Spend(touched);
+        return entering;
+    }
+
+    /// <summary>
+    /// How much a further row raises the cost of the last solution over the columns there are, by a few steps of the dual
+    /// simplex method: at least so much. Infinite where no column can serve the row.
+    /// </summary>
+    /// <param name="sense">At least or at most.</param>
+    /// <param name="rightSide">What the row's sum is compared with.</param>
+    /// <param name="coefficients">Its coefficient of each column, from the first on.</param>
+    /// <param name="steps">The most steps.</param>
+    public double RiseBy(RowSense sense, double rightSide, ReadOnlySpan<double> coefficients, int steps)
+    {
+        var trial = new Simplex(this, sense, rightSide, coefficients);
+        return trial.Raise(steps) == Raised.Stuck ? double.PositiveInfinity : trial.Cost - Cost;
+    }
+
+    /// <summary>How raising amounts ended: with none below nothing, with one that no column can raise, or before either.</summary>
+    private enum Raised
+    {
+        All,
+        Stuck,
+        NotYet,
     }
 
     private int Add(int[] rows, double[] coefficients, double cost, bool artificial)
@@ -265,10 +424,10 @@ internal sealed class Simplex
 
     /// <summary>Works out inverse, amounts and prices afresh from the basis; mends a basis that does not serve.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Rebuild()
+    private void Rebuild(bool mend)
     {
-        Invert();
-        for (var place = 0; place < _rows; place++)
+        Invert(mend);
+        for (var place = 0; mend && place < _rows; place++)
         {
             if (_basic[place] >= -1e-9)
                 continue;
@@ -294,7 +453,7 @@ internal sealed class Simplex
         _pivotsSinceRebuild = 0;
     }
 
-    private void Invert()
+    private void Invert(bool mend)
     {
         var wanted = _basis.ToArray();
         foreach (var column in wanted)
@@ -315,7 +474,7 @@ internal sealed class Simplex
         for (var row = 0; row < _rows; row++)
         {
             // A place still free has kept its unit column, so the row's own slack or artificial column fits it exactly.
-            if (_basis[row] < 0 && !(_senses[row] == RowSense.AtMost && TryEnter(_slack[row])))
+            if (_basis[row] < 0 && !((_senses[row] == RowSense.AtMost || (!mend && _slack[row] >= 0)) && TryEnter(_slack[row])))
                 TryEnter(Add([row], [1], _penalty, artificial: true));
         }
 

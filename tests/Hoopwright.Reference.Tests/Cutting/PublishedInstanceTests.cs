@@ -14,6 +14,11 @@ public sealed class PublishedInstanceTests
     // Recorded as best known and not as optimal, by two methods that stopped at a gap.
     private static readonly string[] OpenInTheRecord = ["order-05", "order-25"];
 
+    private static readonly CutEffort Effort = new(8_000_000_000);
+
+    // Its optimum is one above the best mixture, whose gap of a whole bar leaves more patterns than are searched.
+    private const string OpenHere = "Hard28_BPP175";
+
     [Fact(SkipExceptions = [typeof(DirectoryNotFoundException)])]
     public void Orders_reach_the_known_optimum_and_all_but_one_are_proven()
     {
@@ -37,7 +42,11 @@ public sealed class PublishedInstanceTests
 
     [Theory(SkipExceptions = [typeof(DirectoryNotFoundException)])]
     [InlineData("falkenauer_u")]
+    [InlineData("falkenauer_t")]
     [InlineData("scholl_1")]
+    [InlineData("scholl_2")]
+    [InlineData("scholl_3")]
+    [InlineData("waescher")]
     [InlineData("schwerin_1")]
     [InlineData("schwerin_2")]
     [InlineData("random")]
@@ -47,23 +56,26 @@ public sealed class PublishedInstanceTests
             CheckProven(file, row);
     }
 
-    [Theory(SkipExceptions = [typeof(DirectoryNotFoundException)])]
-    [InlineData("Falkenauer_t60_12", "triplets: every bar is filled exactly")]
-    [InlineData("Falkenauer_t120_00", "triplets: every bar is filled exactly")]
-    [InlineData("Hard28_BPP640", "very hard")]
-    [InlineData("N1W3B1R8", "many small pieces")]
-    [InlineData("Waescher_TEST0068", "bars in fine units")]
-    [InlineData("Waescher_TEST0022", "the optimum is one above the best mixture")]
-    public void A_hard_instance_is_proven_at_its_published_optimum(string name, string why)
+    [Fact(SkipExceptions = [typeof(DirectoryNotFoundException)])]
+    public void Every_very_hard_instance_reaches_its_published_optimum_and_all_but_one_are_proven()
     {
-        Assert.NotEmpty(why);
-        var (file, row) = CuttingData.Optima("csp").Single(entry => entry.Row["instance"] == name);
-        CheckProven(file, row);
+        foreach (var (file, row) in CuttingData.Optima("csp").Where(entry => entry.Row["family"] == "hard28"))
+        {
+            if (row["instance"] != OpenHere)
+            {
+                CheckProven(file, row);
+                continue;
+            }
+
+            var plan = Cutter.Solve(CuttingData.ReadOneLength(file), CutEffort.Live);
+            Assert.Equal(Decimal(row["optimum_bins"]), plan.Cost);
+            Assert.Equal(plan.Cost - 1, plan.LowerBound);
+        }
     }
 
     private static void CheckProven(string file, IReadOnlyDictionary<string, string> row)
     {
-        var plan = Cutter.Solve(CuttingData.ReadOneLength(file), CutEffort.Thorough);
+        var plan = Cutter.Solve(CuttingData.ReadOneLength(file), Effort);
         Assert.True(
             plan.Proven && plan.Cost == Decimal(row["optimum_bins"]),
             $"{row["instance"]}: {plan.Cost} with bound {plan.LowerBound} against {row["optimum_bins"]}");

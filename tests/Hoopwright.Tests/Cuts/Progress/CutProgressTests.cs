@@ -50,7 +50,7 @@ public sealed class CutProgressTests
     public void What_is_left_of_a_bad_one_is_used_before_anything_is_bought()
     {
         CutBar bad = Boards.Bars.First(bar => bar.Pieces.Length > 1);
-        Length rest = bad.Stock - Length.FromFeet(1);
+        Length rest = Length.FromFeet(Math.Round(bad.Stock.Feet) - 1);
         // Its longest piece and whatever else goes with it no longer fit together; nothing needs to be bought while the rest takes one and leftovers the others.
         PlannedTunnel after = Work(With([(Boards.Name, $"{TapeText.Of(bad.Stock, Plan.Units!.Value)}: bad, {TapeText.Of(rest, Plan.Units!.Value)} left")]));
         CutSheet sheet = Same(after, Boards);
