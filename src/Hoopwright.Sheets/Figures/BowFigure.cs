@@ -57,7 +57,7 @@ internal static class BowFigure
             remarks.Edge(figure, At(cut.Centre.X, cut.Centre.Z - tunnel.Stations[0].Base - (cut.Embedment / 2)), "details A and C", Angle.FromDegrees(-20), Angle.FromDegrees(20));
         if (tunnel.Left.HipHeight > Length.Zero) remarks.Edge(figure, At(tunnel.Bow.FilmLine.AcrossAt(tunnel.Left.HipHeight).Left, tunnel.Left.HipHeight), "detail D", Angle.FromDegrees(-15), Angle.FromDegrees(15));
         string pieces = tunnel.BowPieces == 1 ? "in one piece" : $"in {tunnel.BowPieces} pieces of {sheet.Tape(tunnel.Bow.CentreLine.Length / tunnel.BowPieces)}";
-        string[] lines = [$"film line {sheet.Tape(tunnel.Bow.FilmLine.Length)}", $"tube {sheet.Tape(tunnel.Bow.CentreLine.Length)}, {pieces}", tunnel.BowTube.Size];
+        string[] lines = [$"film line {sheet.Tape(tunnel.Bow.FilmLine.Length)}", $"tube {tunnel.BowTube.Size}, {sheet.Tape(tunnel.Bow.CentreLine.Length)}, {pieces}", $"section {SetOutFigure.Section} of the set-out, seen towards the back"];
         for (int line = 0; line < lines.Length; line++)
             builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5 + (line * 5)), TapeFractions.Set(lines[line]));
         remarks.Write();

@@ -15,6 +15,9 @@ namespace Hoopwright.Sheets.Figures;
 /// </summary>
 internal static class SetOutFigure
 {
+    /// <summary>What the section through a bay is called.</summary>
+    internal const string Section = "1";
+
     public static Drawing Draw(Tunnel tunnel, FigureSheet sheet, string number)
     {
         CrewWords say = sheet.Words;
@@ -26,7 +29,16 @@ internal static class SetOutFigure
         DrawingBuilder builder = sheet.Start(say.Say("Set-out"), say.Fill("Plan of strings, posts, diagonals and batter boards of {0}.", sheet.Project), number, north);
         // Room for batter boards and for the widest leaf that swings.
         Length around = tunnel.Ends.SelectMany(end => end.Doors).SelectMany(door => door.Leaves).Where(leaf => leaf.HingeLeft is not null).Select(leaf => leaf.Width).Append(Length.FromFeet(4)).Max();
-        Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, builder.Room.Inset(0, 17, 0, 0), spareMm: 4);
+        SquareTriangle triangle = tunnel.SetOut.Triangle;
+        // Notes stand over the figure: within it a small tunnel has no room for them.
+        string[] notes =
+        [
+            say.Fill("diagonals {0}, both alike", sheet.Tape(TapeText.RoundToMark(tunnel.SetOut.Diagonal, sheet.Units))),
+            say.Fill("3-4-5 check at the front left corner: {0} across, {1} along, {2} between", sheet.Tape(triangle.Across), sheet.Tape(triangle.Along), sheet.Tape(triangle.Diagonal)),
+            say.Fill("section {0}, seen as the arrows point: drawing of a bow", Section),
+            .. tunnel.SetOut.GroundFall.Metres > 0.005 ? (string[])[say.Fill("ground falls {0} over the corners", sheet.Tape(tunnel.SetOut.GroundFall))] : [],
+        ];
+        Figure figure = builder.Figure(At(-around, -around), At(length + around, span + around), sheet.Units, builder.Room.Inset(0, 2 + (notes.Length * 5), 0, 0), spareMm: 4);
 
         figure.On("strings").Rectangle(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
         figure.On("strings").Line(At(Length.Zero, span), At(length, Length.Zero), LineRole.Centre).Line(At(Length.Zero, Length.Zero), At(length, span), LineRole.Centre);
@@ -63,22 +75,15 @@ internal static class SetOutFigure
             }
         }
 
-        SquareTriangle triangle = tunnel.SetOut.Triangle;
         figure.On("triangle").Line(At(Length.Zero, span), At(triangle.Along, span), LineRole.Outline, Ink.Film)
             .Line(At(Length.Zero, span), At(Length.Zero, span - triangle.Across), LineRole.Outline, Ink.Film)
             .Line(At(triangle.Along, span), At(Length.Zero, span - triangle.Across), LineRole.Outline, Ink.Film);
 
+        SectionMarks(figure, tunnel, around);
         figure.Running(Side.Above, tunnel.Stations.Select(station => At(station.Along, span)), sheet.Tape);
         figure.Overall(Side.Below, At(Length.Zero, Length.Zero), At(length, Length.Zero), sheet.Tape);
         figure.Running(Side.Left, [At(Length.Zero, span), .. tunnel.Front.Posts.Select(post => At(Length.Zero, span - post.Centre)), At(Length.Zero, Length.Zero)], sheet.Tape);
         figure.Running(Side.Right, [At(length, span), .. tunnel.Back.Posts.Select(post => At(length, span - post.Centre)), At(length, Length.Zero)], sheet.Tape);
-        // Notes stand over the figure: within it a small tunnel has no room for them.
-        string[] notes =
-        [
-            say.Fill("diagonals {0}, both alike", sheet.Tape(TapeText.RoundToMark(tunnel.SetOut.Diagonal, sheet.Units))),
-            say.Fill("3-4-5 check at the front left corner: {0} across, {1} along, {2} between", sheet.Tape(triangle.Across), sheet.Tape(triangle.Along), sheet.Tape(triangle.Diagonal)),
-            .. tunnel.SetOut.GroundFall.Metres > 0.005 ? (string[])[say.Fill("ground falls {0} over the corners", sheet.Tape(tunnel.SetOut.GroundFall))] : [],
-        ];
         for (int line = 0; line < notes.Length; line++)
             builder.On("notes").Text(new SheetPoint(builder.Room.LeftMm + 2, builder.Room.TopMm + 5 + (line * 5)), TapeFractions.Set(notes[line]));
         figure.Label(At(length * 0.72, span * 0.22), say.Say("right side"));
@@ -91,6 +96,28 @@ internal static class SetOutFigure
 
         PlanePoint Nearest(TunnelPoint point) => At(
             Length.Max(Length.Zero, Length.Min(length, point.Y)), span - Length.Max(Length.Zero, Length.Min(span, point.X)));
+    }
+
+    /// <summary>Both ends of the plane that the drawing of a bow cuts through a bay, with arrows to where it looks: towards the back.</summary>
+    private static void SectionMarks(Figure figure, Tunnel tunnel, Length around)
+    {
+        const double ReachMm = 6, ArrowMm = 4, HeadMm = 1.6, NameMm = 2.6, RoomyBayMm = 9;
+        // A third along, clear of the middle of the row of dimensions.
+        int bay = (tunnel.Stations.Length - 1) / 3;
+        Length from = tunnel.Stations[bay].Along, to = tunnel.Stations[bay + 1].Along, along = (from + to) / 2;
+        foreach (bool left in (bool[])[true, false])
+        {
+            figure.On("sections").OnPaper((view, pen) =>
+            {
+                double outwards = left ? -1 : 1, reachMm = Math.Min(ReachMm, view.PaperMm(around) * 0.8);
+                SheetPoint edge = view.At(At(along, left ? tunnel.Span : Length.Zero));
+                SheetPoint corner = new(edge.XMm, edge.YMm + (outwards * reachMm)), tip = new(edge.XMm + ArrowMm, corner.YMm);
+                pen.Line(new SheetPoint(edge.XMm, edge.YMm + (outwards * 1)), corner, LineRole.Cut).Line(corner, tip, LineRole.Dimension)
+                    .Fill(SheetPath.Around(tip, new SheetPoint(tip.XMm - HeadMm, tip.YMm - (HeadMm / 3)), new SheetPoint(tip.XMm - HeadMm, tip.YMm + (HeadMm / 3))), Ink.Black);
+                // Among the marks of close bows there is no room for its name; at the other end there always is.
+                if (!left || view.PaperMm(to - from) >= RoomyBayMm) pen.Text(new SheetPoint(corner.XMm - NameMm, corner.YMm), Section, TextAlign.Middle, TextMark.LeastCapitalMm, LetterWeight.Bold, default, Ink.Black, false);
+            });
+        }
     }
 
     /// <summary>A leaf open square to its end, and the quarter circle that its free edge runs.</summary>
