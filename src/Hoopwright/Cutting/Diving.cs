@@ -7,9 +7,11 @@ namespace Hoopwright.Cutting;
 /// </summary>
 internal sealed class Diving
 {
+    /// <summary>From so much work left on, a dive may take more of it and turn more often.</summary>
+    public const long MuchWork = 1_000_000_000;
+
     private const int RoundsAStep = 60;
     private const double WorthNarrowing = 0.8;
-    private const long MuchWork = 1_000_000_000;
     private const int ShareOfWork = 8;
     private const int ShareOfMuchWork = 3;
     private readonly CutProblem _problem;

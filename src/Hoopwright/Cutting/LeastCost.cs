@@ -12,7 +12,6 @@ internal static class LeastCost
 {
     private const int MostTypes = 1200;
     private const int FirstDives = 3;
-    private const long MuchWork = 1_000_000_000;
     private const int MostSwerves = 3;
     private const int StepsADive = 400;
     private const int MoreDives = 4;
@@ -53,7 +52,7 @@ internal static class LeastCost
                 root.Want(problem.Demand, Greedy.Limits(problem));
                 root.Solve(int.MaxValue, enough: long.MaxValue);
                 // Turns from the first dive on only where there is work enough for the search after it.
-                var swerves = meter.Left > MuchWork ? MostSwerves : Math.Min(dive, MostSwerves);
+                var swerves = meter.Left > Diving.MuchWork ? MostSwerves : Math.Min(dive, MostSwerves);
                 best = Diving.Best(problem, root, best, goal, dive, swerves, StepsADive, meter);
             }
 
