@@ -48,23 +48,15 @@ public sealed class BigBookTests(Site site, ITestOutputHelper output)
 
     private static string Big()
     {
-        JsonObject plan = JsonNode.Parse(File.ReadAllBytes(Visit.Example("round-14ft")))!.AsObject();
-        JsonArray book = [];
-        for (int number = 0; number < Entries; number++)
+        string plan = LongBook.Text(Entries, new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc), TimeSpan.FromHours(1), number => new JsonObject
         {
-            DateTime at = new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc).AddHours(number);
-            book.Add(new JsonObject
-            {
-                ["id"] = string.Create(CultureInfo.InvariantCulture, $"{at:yyyyMMdd'T'HHmmssfff'Z'}-abcdefgh"),
-                ["kind"] = (number % 3) switch { 0 => "measurement", 1 => "note", _ => "done" },
-                ["of"] = number % 3 == 0 ? "bow-01-length" : number % 3 == 1 ? "site" : "bows",
-                ["value"] = number % 3 == 2 ? "2026-04-18" : "26' 0\"",
-                ["by"] = "crew lead",
-            });
-        }
-        plan["siteBook"] = book;
+            ["kind"] = (number % 3) switch { 0 => "measurement", 1 => "note", _ => "done" },
+            ["of"] = number % 3 == 0 ? "bow-01-length" : number % 3 == 1 ? "site" : "bows",
+            ["value"] = number % 3 == 2 ? "2026-04-18" : "26' 0\"",
+            ["by"] = "crew lead",
+        });
         string file = Path.Combine(Path.GetTempPath(), "hoopwright-big-book.json");
-        File.WriteAllText(file, plan.ToJsonString(), Encoding.UTF8);
+        File.WriteAllText(file, plan, Encoding.UTF8);
         return file;
     }
 }

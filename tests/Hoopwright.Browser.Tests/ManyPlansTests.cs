@@ -68,23 +68,11 @@ public sealed class ManyPlansTests(Site site, ITestOutputHelper output)
 
     private static string Told(double[] memory) => string.Join(", ", memory.Select(each => each.ToString("0", CultureInfo.InvariantCulture)));
 
-    private static string Text()
+    private static string Text() => LongBook.Text(Entries, new DateTime(2026, 4, 18, 10, 0, 0, DateTimeKind.Utc), TimeSpan.FromDays(1), _ => new JsonObject
     {
-        JsonObject plan = JsonNode.Parse(File.ReadAllBytes(Visit.Example("round-14ft")))!.AsObject();
-        JsonArray book = [];
-        for (int number = 0; number < Entries; number++)
-        {
-            DateTime at = new DateTime(2026, 4, 18, 10, 0, 0, DateTimeKind.Utc).AddDays(number);
-            book.Add(new JsonObject
-            {
-                ["id"] = string.Create(CultureInfo.InvariantCulture, $"{at:yyyyMMdd'T'HHmmssfff'Z'}-abcdefgh"),
-                ["kind"] = "note",
-                ["of"] = "site",
-                ["by"] = "crew lead",
-                ["note"] = "Looked at film, channel and doors; opened in the morning, closed at night.",
-            });
-        }
-        plan["siteBook"] = book;
-        return plan.ToJsonString();
-    }
+        ["kind"] = "note",
+        ["of"] = "site",
+        ["by"] = "crew lead",
+        ["note"] = "Looked at film, channel and doors; opened in the morning, closed at night.",
+    });
 }

@@ -21,10 +21,10 @@ public sealed class BrowserShelf(IJSRuntime js, TimeProvider clock) : IShelf, ID
     public async Task<ShelfAnswer> ListAsync() => await (await Module()).InvokeAsync<ShelfAnswer>("list");
 
     /// <inheritdoc/>
-    public async Task<ShelfAnswer> LoadAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("load", id);
+    public async Task<ShelfAnswer> LoadAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("load", id, false);
 
     /// <inheritdoc/>
-    public async Task<ShelfAnswer> OpenAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("openPlan", id);
+    public async Task<ShelfAnswer> OpenAsync(string id) => await (await Module()).InvokeAsync<ShelfAnswer>("load", id, true);
 
     /// <inheritdoc/>
     public async Task<ShelfAnswer> AddAsync(string id, string name, string document) => await (await Module()).InvokeAsync<ShelfAnswer>("add", id, name, document, Now);

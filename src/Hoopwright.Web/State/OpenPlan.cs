@@ -131,7 +131,7 @@ public sealed class OpenPlan(IShelf shelf) : IDisposable
         ImmutableArray<Change> changes = [.. doubled.Where(change => wanted.All(each => each.Path != change.Path)), .. wanted];
         doubled = [];
         // A tree of its own, made from the text: of a long site book that costs less than copying one that was looked at.
-        JsonNode root = PlanText.TryTree(Document, out JsonNode tree, out ImmutableArray<Change> _) ? tree : Root.DeepClone();
+        JsonNode root = PlanText.Tree(Document);
         foreach (Change change in changes) change.MakeIn(root);
         (Root, Document) = (root, root.ToJsonString(Compact));
         if (Fault is not null)

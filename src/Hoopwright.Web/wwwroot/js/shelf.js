@@ -100,16 +100,11 @@ function sound(text) {
   try { const plan = JSON.parse(text); return plan !== null && typeof plan === 'object' && !Array.isArray(plan); } catch { return false; }
 }
 
-export const load = id => tried(async stores => {
-  const plan = await stores.plan(id);
-  return plan ? { found: true, ...view(plan) } : { found: false };
-});
-
-// The same for the page that goes on to change the plan: from here on it is told only what it does not know.
-export const openPlan = id => tried(async stores => {
+// For the page that goes on to change the plan: from here on it is told only what it does not know.
+export const load = (id, isOpening) => tried(async stores => {
   const plan = await stores.plan(id);
   if (!plan) return { found: false };
-  known.set(id, plan.turn ?? 0);
+  if (isOpening) known.set(id, plan.turn ?? 0);
   return { found: true, ...view(plan) };
 });
 
