@@ -57,7 +57,12 @@ internal sealed class Taken
     {
         TurnedBox grown = box.Grown(ClearanceMm);
         SheetBox bounds = grown.Bounds;
-        return Room.Holds(bounds) && !targets.Exists(target => grown.IsCutBy(target, target.Moved(0.01, 0))) && !texts.Exists(text => text.Bounds.Meets(bounds) && text.Box.Meets(grown));
+        if (!Room.Holds(bounds)) return false;
+        foreach ((TurnedBox text, SheetBox about) in texts)
+        {
+            if (about.Meets(bounds) && text.Meets(grown)) return false;
+        }
+        return !targets.Exists(target => grown.IsCutBy(target, target.Moved(0.01, 0)));
     }
 
     /// <summary>True when no visible edge runs through the box.</summary>
@@ -72,7 +77,17 @@ internal sealed class Taken
         !IsFreeOfEdges(box) || !IsFreeOfThinLines(box) || textures.Exists(texture => texture.Meets(box.Bounds));
 
     /// <summary>True when a line would run through a text.</summary>
-    internal bool RunsThroughText(SheetPoint from, SheetPoint to) => texts.Exists(text => text.Box.Grown(0.3).IsCutBy(from, to));
+    internal bool RunsThroughText(SheetPoint from, SheetPoint to)
+    {
+        const double BesideMm = 0.3;
+        SheetBox about = SheetBox.Between(from, to).Inset(-BesideMm);
+        foreach ((TurnedBox box, SheetBox bounds) in texts)
+        {
+            // Most texts are far away.
+            if (bounds.Meets(about) && box.Grown(BesideMm).IsCutBy(from, to)) return true;
+        }
+        return false;
+    }
 
     /// <summary>How much a line through here would disturb: edges, thin lines and, most of all, other leaders crossed.</summary>
     internal double Disturbance(SheetPoint from, SheetPoint to) =>

@@ -10,6 +10,8 @@ namespace Hoopwright.Sheets.Dxf;
 /// <param name="nextHandle">Gives a handle that no other has.</param>
 internal sealed class DxfEntities(SheetPoint origin, double unitsPerMm, DxfLayers layers, Func<int> nextHandle)
 {
+    private static readonly string[] RoleNames = Enum.GetNames<LineRole>();
+
     /// <summary>A point of the paper in the file.</summary>
     public DxfPoint At(SheetPoint point) => new((point.XMm - origin.XMm) * unitsPerMm, (origin.YMm - point.YMm) * unitsPerMm);
 
@@ -46,7 +48,7 @@ internal sealed class DxfEntities(SheetPoint origin, double unitsPerMm, DxfLayer
 
     private void Line(DxfPairs into, int owner, LineMark line)
     {
-        (string layer, bool ownColour) = layers.Of(line.Layer, line.Role.ToString(), line.Colour, line.Role);
+        (string layer, bool ownColour) = layers.Of(line.Layer, RoleNames[(int)line.Role], line.Colour, line.Role);
         if (Circle(line.Path) is { } circle)
         {
             Coloured("CIRCLE").Add(100, "AcDbCircle").Point(10, At(circle.Centre)).Add(40, circle.RadiusMm * unitsPerMm);

@@ -1,22 +1,33 @@
 using System.Globalization;
-using System.Text;
+using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Dxf;
 
 /// <summary>A stretch of a DXF file: group codes and values, a line each.</summary>
 internal sealed class DxfPairs
 {
-    private readonly StringBuilder _text = new();
+    private readonly TextBytes _text = new();
+
+    public ReadOnlySpan<byte> Span => _text.Span;
 
     public DxfPairs Add(int code, string value)
     {
-        _text.Append(code.ToString(CultureInfo.InvariantCulture).PadLeft(3)).Append('\n').Append(value).Append('\n');
-        return this;
+        Code(code).Add(value);
+        return End();
     }
 
-    public DxfPairs Add(int code, int value) => Add(code, value.ToString(CultureInfo.InvariantCulture));
+    public DxfPairs Add(int code, int value)
+    {
+        Code(code).Whole(value);
+        return End();
+    }
 
-    public DxfPairs Add(int code, double value) => Add(code, Number(value));
+    /// <summary>Ten decimals, so that the same drawing gives the same bytes and a tape mark loses nothing.</summary>
+    public DxfPairs Add(int code, double value)
+    {
+        Code(code).Decimal(value, 10, least: 1);
+        return End();
+    }
 
     /// <summary>A handle, in the hexadecimal form that handles have.</summary>
     public DxfPairs Handle(int code, int handle) => Add(code, handle.ToString("X", CultureInfo.InvariantCulture));
@@ -29,16 +40,22 @@ internal sealed class DxfPairs
 
     public DxfPairs Add(DxfPairs other)
     {
-        _text.Append(other._text);
+        _text.Add(other._text.Span);
         return this;
     }
 
-    public override string ToString() => _text.ToString();
-
-    /// <summary>Ten decimals, so that the same drawing gives the same bytes and a tape mark loses nothing.</summary>
-    internal static string Number(double value)
+    private TextBytes Code(int code)
     {
-        double rounded = Math.Round(value, 10, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0 : rounded).ToString("0.0#########", CultureInfo.InvariantCulture);
+        // Right-aligned in three places.
+        if (code < 100) _text.Add(code < 10 ? "  "u8 : " "u8);
+        _text.Whole(code);
+        _text.Add("\n"u8);
+        return _text;
+    }
+
+    private DxfPairs End()
+    {
+        _text.Add("\n"u8);
+        return this;
     }
 }

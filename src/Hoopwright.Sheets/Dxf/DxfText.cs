@@ -14,6 +14,7 @@ internal static class DxfText
     /// </summary>
     public static string Of(string words)
     {
+        if (Ascii.IsValid(words) && !words.AsSpan().ContainsAny('%', '\\') && !words.Any(char.IsControl)) return words;
         string plain = TapeFractions.Plain(words).Replace(@"\U+", "\uFF3CU+", StringComparison.OrdinalIgnoreCase).Replace(@"\M+", "\uFF3CM+", StringComparison.OrdinalIgnoreCase);
         bool hasCodes = plain.Contains("%%", StringComparison.Ordinal);
         StringBuilder text = new(plain.Length);

@@ -1,4 +1,3 @@
-using System.Text;
 using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 
@@ -57,7 +56,7 @@ public static class DxfWriter
             .Add(DxfTables.Section("ENTITIES", drawn))
             .Add(DxfTables.Section("OBJECTS", things))
             .Add(0, "EOF");
-        return Encoding.UTF8.GetBytes(file.ToString());
+        return file.Span.ToArray();
     }
 
     private static void Block(DxfPairs into, string name, int record, Func<int> next, Action<DxfPairs>? holds)

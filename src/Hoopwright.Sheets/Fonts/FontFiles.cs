@@ -6,12 +6,16 @@ namespace Hoopwright.Sheets.Fonts;
 internal static class FontFiles
 {
     private static readonly ConcurrentDictionary<string, byte[]> Read = new();
+    private static readonly ConcurrentDictionary<LetterWeight, string> Texts = new();
 
     /// <summary>TrueType, for measuring and for PDF.</summary>
     internal static byte[] TrueType(LetterWeight weight) => Resource($"HoopwrightLetters-{weight}.ttf");
 
     /// <summary>The same glyphs packed for the web, for SVG.</summary>
     internal static byte[] Woff2(LetterWeight weight) => Resource($"HoopwrightLetters-{weight}.woff2");
+
+    /// <summary>The same as a page carries them within its text, in base 64.</summary>
+    internal static string Woff2Text(LetterWeight weight) => Texts.GetOrAdd(weight, static wanted => Convert.ToBase64String(Woff2(wanted)));
 
     private static byte[] Resource(string name) => Read.GetOrAdd(name, static wanted =>
     {

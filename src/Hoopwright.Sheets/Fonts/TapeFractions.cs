@@ -12,7 +12,7 @@ public static partial class TapeFractions
     /// The text with each fraction of halves to sixty-fourths set small about a slash, a hyphen or blank before it
     /// closed up after a whole number. Anything else, such as a scale or a date, stays as it is.
     /// </summary>
-    public static string Set(string text) => Fraction().Replace(text, static match =>
+    public static string Set(string text) => !text.Contains('/', StringComparison.Ordinal) ? text : Fraction().Replace(text, static match =>
     {
         int top = int.Parse(match.Groups["top"].ValueSpan, System.Globalization.CultureInfo.InvariantCulture);
         int bottom = int.Parse(match.Groups["bottom"].ValueSpan, System.Globalization.CultureInfo.InvariantCulture);

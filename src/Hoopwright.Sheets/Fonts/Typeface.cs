@@ -10,9 +10,11 @@ namespace Hoopwright.Sheets.Fonts;
 public sealed class Typeface
 {
     private static readonly Typeface RegularFace = new(LetterWeight.Regular), BoldFace = new(LetterWeight.Bold);
-    private readonly TrueTypeWidths widths;
 
-    private Typeface(LetterWeight weight) => widths = new TrueTypeWidths(FontFiles.TrueType(weight));
+    private Typeface(LetterWeight weight) => Face = new TrueTypeFace(FontFiles.TrueType(weight));
+
+    /// <summary>Glyphs and measures of the file.</summary>
+    internal TrueTypeFace Face { get; }
 
     /// <summary>Height of a capital letter, in ems.</summary>
     public const double CapitalEm = 0.668;
@@ -37,22 +39,25 @@ public sealed class Typeface
     public static double EmForCapitalsMm(double capitalMm) => capitalMm / CapitalEm;
 
     /// <summary>Width of a text, in millimetres, at a type size in millimetres. A character that the face lacks counts as its box.</summary>
-    public double WidthMm(string text, double emMm)
+    public double WidthMm(string text, double emMm) => Face.Ems(Units(text)) * emMm;
+
+    /// <summary>Width of a text in units of the face, which add up without a rest.</summary>
+    internal int Units(string text)
     {
-        double sumEm = 0;
+        int units = 0;
         foreach (char character in text)
-            sumEm += widths.AdvanceEm(character) ?? widths.MissingEm;
-        return sumEm * emMm;
+            units += Face.Advance(character);
+        return units;
     }
 
     /// <summary>How many characters of a text, from its beginning, fit into a width; half of a character that takes two is never kept.</summary>
     internal int Fitting(string text, double emMm, double widthMm)
     {
-        double sumEm = 0;
+        int units = 0;
         for (int count = 0; count < text.Length; count++)
         {
-            sumEm += widths.AdvanceEm(text[count]) ?? widths.MissingEm;
-            if (sumEm * emMm > widthMm) return count > 0 && char.IsHighSurrogate(text[count - 1]) ? count - 1 : count;
+            units += Face.Advance(text[count]);
+            if (Face.Ems(units) * emMm > widthMm) return count > 0 && char.IsHighSurrogate(text[count - 1]) ? count - 1 : count;
         }
         return text.Length;
     }
@@ -78,5 +83,12 @@ public sealed class Typeface
     }
 
     /// <summary>True when the face has every character of the text.</summary>
-    public bool Has(string text) => text.All(character => widths.AdvanceEm(character) is not null);
+    public bool Has(string text)
+    {
+        foreach (char character in text)
+        {
+            if (Face.Glyph(character) == 0) return false;
+        }
+        return true;
+    }
 }

@@ -64,7 +64,7 @@ public static class PacketWriter
             () => calendar = choice.Has(PacketForm.Ics) && planned.Upkeep is { } report ? [new PacketFile("upkeep.ics", [.. UpkeepIcs.Write(report, planned.Plan, crewWords, date)]) { Says = "Rounds and the next film as a calendar" }] : [],
             () => dxf = choice.Has(PacketForm.Dxf) ? [.. figures.Where(figure => figure.Drawing.Scale is not null).Select(figure => new PacketFile($"drawings/{figure.Name}.dxf", [.. DxfWriter.Write(figure.Drawing, planned.Units, choice.Dimensions)]) { Says = figure.Drawing.Title })] : [],
             () => csv = choice.Has(PacketForm.Csv) ? [.. tables!.All.Concat(weatherTables).Concat(InsideChapter.TablesOf(weather?.Inside, planned.Units)).Select((table, index) => new PacketFile(string.Create(CultureInfo.InvariantCulture, $"tables/{index + 1:00}-{table.Name}.csv"), Text(CsvWriter.Write(table))) { Says = table.Title })] : [],
-            () => svg = choice.Has(PacketForm.Svg) ? [.. figures.Select(figure => (figure.Name, figure.Drawing)).Concat(charts).Concat(insideCharts).Select(drawn => new PacketFile($"drawings/{drawn.Name}.svg", Text(SvgWriter.Write(drawn.Drawing))) { Says = drawn.Drawing.Title })] : []);
+            () => svg = choice.Has(PacketForm.Svg) ? [.. figures.Select(figure => (figure.Name, figure.Drawing)).Concat(charts).Concat(insideCharts).Select(drawn => new PacketFile($"drawings/{drawn.Name}.svg", [.. SvgWriter.Bytes(drawn.Drawing).Span]) { Says = drawn.Drawing.Title })] : []);
         ImmutableArray<PacketFile> files = [.. pdf, .. crewPdf, .. cards, .. upkeep, .. calendar, .. svg, .. dxf, .. workbook, .. csv, .. model, .. map, .. texts];
         return [PacketIndex.Write(Called(planned), date, files, choice.Staying), .. files];
 

@@ -47,36 +47,40 @@ internal static class ColumnWidths
         return [.. widths.Select((width, column) => width + (spareMm * table.Columns[column].Share / shares))];
     }
 
-    /// <summary>What a column costs with each number of steps more than its least width.</summary>
+    /// <summary>What a column costs with each number of steps more than its least width, up to that from which on nothing is broken.</summary>
     private static double[] Costs(ImmutableArray<Cell> cells, double leastMm, double toUnbrokenMm, int steps)
     {
-        double[] costs = new double[steps + 1];
-        for (int step = 0; step <= steps; step++)
+        double[] costs = new double[Math.Min(steps, (int)Math.Ceiling(Math.Max(0, toUnbrokenMm) / StepMm) + 1) + 1];
+        foreach (Cell cell in cells)
         {
-            // Beyond the width at which nothing is broken nothing changes.
-            costs[step] = step > 0 && (step - 1) * StepMm >= toUnbrokenMm ? costs[step - 1] : cells.Sum(cell => Math.Pow(cell.LinesAt(leastMm + (step * StepMm)), 3));
+            // Most cells are never broken.
+            int step = 0;
+            for (int lines; step < costs.Length && (lines = cell.LinesAt(leastMm + (step * StepMm))) > cell.LeastLines; step++) costs[step] += (double)lines * lines * lines;
+            for (double rest = (double)cell.LeastLines * cell.LeastLines * cell.LeastLines; step < costs.Length; step++) costs[step] += rest;
         }
         return costs;
     }
 
-    /// <summary>The steps of each column that together cost least; of equal ones the fewest for the columns on the left.</summary>
+    /// <summary>The steps of each column that together cost least; of equal ones the fewest for the columns on the right.</summary>
     private static int[] Dealt(double[][] costs, int steps)
     {
-        double[] best = costs[0];
+        double[] best = [.. Enumerable.Range(0, steps + 1).Select(all => costs[0][Math.Min(all, costs[0].Length - 1)])];
         var chosen = new int[costs.Length][];
         chosen[0] = [.. Enumerable.Range(0, steps + 1)];
         for (int column = 1; column < costs.Length; column++)
         {
-            double[] with = new double[steps + 1];
-            chosen[column] = new int[steps + 1];
+            double[] with = new double[steps + 1], own = costs[column];
+            int[] choice = chosen[column] = new int[steps + 1];
             for (int all = 0; all <= steps; all++)
             {
-                with[all] = double.PositiveInfinity;
-                for (int own = 0; own <= all; own++)
+                double least = double.PositiveInfinity;
+                // More steps than leave nothing broken gain nothing.
+                for (int mine = 0, most = Math.Min(all, own.Length - 1); mine <= most; mine++)
                 {
-                    double cost = best[all - own] + costs[column][own];
-                    if (cost < with[all]) (with[all], chosen[column][all]) = (cost, own);
+                    double cost = best[all - mine] + own[mine];
+                    if (cost < least) (least, choice[all]) = (cost, mine);
                 }
+                with[all] = least;
             }
             best = with;
         }
@@ -110,6 +114,8 @@ internal static class ColumnWidths
         public double UnbrokenMm { get; }
 
         public double LongestWordMm { get; }
+
+        public int LeastLines => words.Length;
 
         public int LinesAt(double widthMm)
         {

@@ -41,13 +41,23 @@ internal static class TextSetter
         var lines = ImmutableArray.CreateBuilder<string>();
         foreach (string paragraph in TapeFractions.Set(string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Select(Typeface.Shown))).Split('\n'))
         {
+            // A line that fits is left as it is; blanks at its ends or in a row go.
+            string whole = paragraph.Replace(Table.Joiner, ' ');
+            if (face.WidthMm(whole, emMm) <= widthMm && !whole.StartsWith(' ') && !whole.EndsWith(' ') && !whole.Contains("  ", StringComparison.Ordinal))
+            {
+                lines.Add(whole);
+                continue;
+            }
             string line = "";
+            int units = 0;
             foreach (string word in Words(paragraph))
             {
-                string longer = line.Length == 0 ? word : line + " " + word;
-                if (face.WidthMm(longer, emMm) <= widthMm)
+                // What is measured of a line is kept, so that it is not measured anew with each of its words.
+                int longer = line.Length == 0 ? face.Units(word) : units + face.Units(" ") + face.Units(word);
+                if (face.Face.Ems(longer) * emMm <= widthMm)
                 {
-                    line = longer;
+                    line = line.Length == 0 ? word : line + " " + word;
+                    units = longer;
                     continue;
                 }
                 if (line.Length > 0) lines.Add(line);
@@ -58,6 +68,7 @@ internal static class TextSetter
                     lines.Add(line[..keep]);
                     line = line[keep..];
                 }
+                units = face.Units(line);
             }
             lines.Add(line);
         }

@@ -1,8 +1,5 @@
+using System.Collections.Immutable;
 using Hoopwright.Sheets.Drawings;
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
-using PdfSharp.Pdf.Annotations;
-using PdfSharp.UniversalAccessibility;
 
 namespace Hoopwright.Sheets.Pdf;
 
@@ -10,52 +7,105 @@ namespace Hoopwright.Sheets.Pdf;
 /// Paints pages part by part, so that each mark is known as a piece of a heading, a cell, a drawing, or as nothing to be
 /// read out (ISO 32000-1, 14.7 and 14.8). Parts that go on over a page stay open between the pages.
 /// </summary>
-internal sealed class PdfStructure(PdfDocument document)
+internal sealed class PdfStructure
 {
-    private readonly UAManager manager = UAManager.ForDocument(document);
-    private readonly StructureBuilder builder = UAManager.ForDocument(document).StructureBuilder;
-    private readonly Stack<PdfRole> open = new();
-    private readonly List<PdfItem> parents = [];
+    private readonly Element root;
+    private readonly List<Element> elements = [];
+    private readonly Stack<Element> open = new();
 
-    private bool IsWhole => open.TryPeek(out PdfRole role) && role is PdfRole.Figure or PdfRole.Artifact;
+    // By page, the element of each piece of marked content; then those of the links, in order.
+    private readonly List<ImmutableArray<Element>> pieces = [];
+    private readonly List<(Element Element, int Page, PdfLink Link)> links = [];
+    private readonly List<Element> onPage = [];
+    private Element? current;
 
-    /// <summary>Paints the marks of a page.</summary>
-    internal void Paint(PdfSheet sheet, PdfPage page, PdfPainter painter)
+    internal PdfStructure()
     {
-        PaintAll(sheet, page, painter);
-        // PDFsharp looks through the whole tree of parents for every part; what earlier pages put there waits aside.
-        PdfArray numbers = Numbers();
-        parents.AddRange(numbers.Elements);
-        numbers.Elements.Clear();
+        root = new Element(null, null);
+        elements.Add(root);
     }
 
-    /// <summary>Ends the structure once all pages are painted.</summary>
-    internal void Finish()
+    /// <summary>Links of all pages so far, each with its page from 0.</summary>
+    internal IReadOnlyList<(Element Element, int Page, PdfLink Link)> Links => links;
+
+    private bool IsWhole => open.TryPeek(out Element? top) && top.Role is PdfRole.Figure or PdfRole.Artifact;
+
+    /// <summary>Paints the marks of the next page.</summary>
+    internal void Paint(PdfSheet sheet, PdfBytes content)
     {
-        PdfArray numbers = Numbers();
-        foreach (PdfItem item in parents) numbers.Elements.Add(item);
+        PdfPainter painter = new(content, sheet.Page.HeightMm);
+        current = null;
+        onPage.Clear();
+        PaintAll(sheet, content, painter);
+        Into(null, content);
+        pieces.Add([.. onPage]);
     }
 
-    private PdfArray Numbers()
+    /// <summary>Puts the whole structure into the file.</summary>
+    /// <param name="objects">The file.</param>
+    /// <param name="pages">The number of each page's object.</param>
+    /// <param name="linkObjects">The number of each link's object, in the order of <see cref="Links"/>.</param>
+    /// <returns>The number of the root of the structure.</returns>
+    internal int Put(PdfObjects objects, ImmutableArray<int> pages, ImmutableArray<int> linkObjects)
     {
-        PdfDictionary tree = manager.StructureTreeRoot.Elements.GetDictionary("/ParentTree")!;
-        if (tree.Elements.GetArray("/Nums") is { } numbers) return numbers;
-        tree.Elements["/Nums"] = new PdfArray(document);
-        return tree.Elements.GetArray("/Nums")!;
+        int tree = objects.Next(2), first = objects.Next(elements.Count);
+        for (int index = 0; index < elements.Count; index++) elements[index].Number = first + index;
+        foreach (Element element in elements) objects.Put(element.Number, to => Put(to, element, tree, pages, linkObjects));
+        objects.Put(tree, to => to.Put("<</Type/StructTreeRoot/K "u8).Refer(root.Number).Put("/ParentTree "u8).Refer(tree + 1).Put("/ParentTreeNextKey "u8).Put(pieces.Count + links.Count).Put(">>"u8));
+        objects.Put(tree + 1, to =>
+        {
+            to.Put("<</Nums["u8);
+            for (int page = 0; page < pieces.Count; page++)
+            {
+                to.Put(page).Put("["u8);
+                foreach (Element element in pieces[page]) to.Refer(element.Number);
+                to.Put("]"u8);
+            }
+            for (int link = 0; link < links.Count; link++) to.Put(pieces.Count + link).Refer(links[link].Element.Number);
+            to.Put("]>>"u8);
+        });
+        return tree;
     }
 
-    private void PaintAll(PdfSheet sheet, PdfPage page, PdfPainter painter)
+    private static void Put(PdfBytes to, Element element, int tree, ImmutableArray<int> pages, ImmutableArray<int> linkObjects)
+    {
+        to.Put("<</S/"u8).Put(Name(element.Role)).Put("/P "u8).Refer(element.Parent?.Number ?? tree);
+        // The page of its first piece; a piece on another page says so itself.
+        int page = element.Kids.FindIndex(kid => kid.Page >= 0) is var at && at >= 0 ? element.Kids[at].Page : -1;
+        if (page >= 0) to.Put("/Pg "u8).Refer(pages[page]);
+        if (element.Role == PdfRole.TableHeading) to.Put("/A<</O/Table/Scope/Column>>"u8);
+        if (element.Role == PdfRole.Figure)
+            to.Put("/A<</O/Layout/BBox[0 0 "u8).Put(PdfPainter.Points(element.WidthMm)).Put(PdfPainter.Points(element.HeightMm)).Put("]>>"u8);
+        if (element.Says.Length > 0) to.Put("/Alt"u8).Text(element.Says);
+        if (element.Kids.Count == 0)
+        {
+            to.Put(">>"u8);
+            return;
+        }
+        to.Put("/K["u8);
+        foreach ((int onPage, int number, Element? child) in element.Kids)
+        {
+            if (child is not null) to.Refer(child.Number);
+            else if (element.Role == PdfRole.Link && number < 0) to.Put("<</Type/OBJR/Pg "u8).Refer(pages[onPage]).Put("/Obj "u8).Refer(linkObjects[~number]).Put(">>"u8);
+            else if (onPage == page) to.Put(number);
+            else to.Put("<</Type/MCR/Pg "u8).Refer(pages[onPage]).Put("/MCID "u8).Put(number).Put(">>"u8);
+        }
+        to.Put("]>>"u8);
+    }
+
+    private void PaintAll(PdfSheet sheet, PdfBytes content, PdfPainter painter)
     {
         if (sheet.Tags.IsEmpty)
         {
-            Begin(new PdfTag(0, PdfRole.Figure, sheet.Page.Description), sheet, page);
+            Begin(new PdfTag(0, PdfRole.Figure, sheet.Page.Description), sheet);
+            Into(open.Peek(), content);
             foreach (Mark mark in sheet.Page.Marks) painter.Paint(mark);
-            End();
+            open.Pop();
             // Links of a page that is one drawing have no text of their own.
             for (int link = 0; !sheet.Links.IsDefault && link < sheet.Links.Length; link++)
             {
-                Begin(new PdfTag(0, PdfRole.Link, null, link), sheet, page);
-                End();
+                Begin(new PdfTag(0, PdfRole.Link, null, link), sheet);
+                open.Pop();
             }
             return;
         }
@@ -63,95 +113,113 @@ internal sealed class PdfStructure(PdfDocument document)
         int next = 0;
         for (int at = 0; at < sheet.Page.Marks.Length; at++)
         {
-            for (; next < sheet.Tags.Length && sheet.Tags[next].Mark <= at; next++) Apply(sheet.Tags[next], sheet, page);
+            for (; next < sheet.Tags.Length && sheet.Tags[next].Mark <= at; next++) Apply(sheet.Tags[next], sheet);
             bool ends = next < sheet.Tags.Length && sheet.Tags[next] is { Opens: null } tag && tag.Mark == at + 1;
-            Paint(sheet.Page.Marks[at], painter, ends);
+            Paint(sheet.Page.Marks[at], content, painter, ends);
         }
-        for (; next < sheet.Tags.Length; next++) Apply(sheet.Tags[next], sheet, page);
+        for (; next < sheet.Tags.Length; next++) Apply(sheet.Tags[next], sheet);
     }
 
     /// <summary>Paints a mark into the part that is open.</summary>
-    private void Paint(Mark mark, PdfPainter painter, bool isLast)
+    private void Paint(Mark mark, PdfBytes content, PdfPainter painter, bool isLast)
     {
         if (mark is TextMark text && open.Count > 0)
         {
             // Lines that follow each other in a part are read out as one text: a blank parts their words.
-            painter.Paint(text, isLast || IsWhole ? "" : " ");
-            return;
-        }
-        if (IsWhole)
-        {
-            painter.Paint(mark);
+            if (text.Text.Length == 0) return;
+            Into(open.Peek(), content);
+            painter.Paint(text, !isLast && !IsWhole);
             return;
         }
         // Rules and tints of a page of text say nothing; a text that is in no part is a paragraph.
-        Begin(new PdfTag(0, mark is TextMark ? PdfRole.Paragraph : PdfRole.Artifact), null, null);
+        Element part = IsWhole ? open.Peek() : mark is TextMark ? New(PdfRole.Paragraph) : Nothing;
+        Into(part, content);
         painter.Paint(mark);
-        End();
     }
 
-    private void Apply(PdfTag tag, PdfSheet sheet, PdfPage page)
+    /// <summary>Ends the piece of content that is open and begins one of another part; none for null.</summary>
+    private void Into(Element? part, PdfBytes content)
     {
-        if (tag.Opens is null) End();
-        else Begin(tag, sheet, page);
+        if (part == current) return;
+        if (current is not null) content.Put("EMC\n"u8);
+        current = part;
+        if (part is null) return;
+        if (part.Role == PdfRole.Artifact)
+        {
+            content.Put("/Artifact BMC\n"u8);
+            return;
+        }
+        content.Put("/"u8).Put(Name(part.Role)).Put("<</MCID "u8).Put(onPage.Count).Put(">>BDC\n"u8);
+        part.Kids.Add((pieces.Count, onPage.Count, null));
+        onPage.Add(part);
     }
 
-    private void Begin(PdfTag tag, PdfSheet? sheet, PdfPage? page)
+    private void Apply(PdfTag tag, PdfSheet sheet)
+    {
+        if (tag.Opens is null) open.Pop();
+        else Begin(tag, sheet);
+    }
+
+    private void Begin(PdfTag tag, PdfSheet sheet)
     {
         PdfRole role = tag.Opens!.Value;
-        open.Push(role);
-        // A part holds its text objects whole: none may be open where it begins or ends (14.6.1).
-        manager.BeginGraphicMode();
-        switch (role)
-        {
-            case PdfRole.Section: builder.BeginElement(PdfGroupingElementTag.Section); break;
-            case PdfRole.Heading1: builder.BeginElement(PdfBlockLevelElementTag.Heading1); break;
-            case PdfRole.Heading2: builder.BeginElement(PdfBlockLevelElementTag.Heading2); break;
-            case PdfRole.Paragraph: builder.BeginElement(PdfBlockLevelElementTag.Paragraph); break;
-            case PdfRole.List: builder.BeginElement(PdfBlockLevelElementTag.List); break;
-            case PdfRole.ListItem: builder.BeginElement(PdfBlockLevelElementTag.ListItem); break;
-            case PdfRole.ListBody: builder.BeginElement(PdfBlockLevelElementTag.ListBody); break;
-            case PdfRole.Table: builder.BeginElement(PdfBlockLevelElementTag.Table); break;
-            case PdfRole.TableRow: builder.BeginElement(PdfBlockLevelElementTag.TableRow); break;
-            case PdfRole.TableHeading: Heading(); break;
-            case PdfRole.TableCell: builder.BeginElement(PdfBlockLevelElementTag.TableDataCell); break;
-            case PdfRole.Contents: builder.BeginElement(PdfGroupingElementTag.TableOfContents); break;
-            case PdfRole.ContentsItem: builder.BeginElement(PdfGroupingElementTag.TableOfContentsItem); break;
-            case PdfRole.Link: Link(sheet!.Links[tag.Link], page!); break;
-            case PdfRole.Figure: Figure(tag.Says ?? "", sheet!.Page); break;
-            case PdfRole.Artifact: builder.BeginArtifact(); break;
-        }
+        Element element = role == PdfRole.Artifact ? Nothing : New(role);
+        open.Push(element);
+        if (role == PdfRole.Figure) (element.Says, element.WidthMm, element.HeightMm) = (tag.Says ?? "", sheet.Page.WidthMm, sheet.Page.HeightMm);
+        if (role != PdfRole.Link) return;
+        PdfLink link = sheet.Links[tag.Link];
+        element.Says = link.Says;
+        element.Kids.Add((pieces.Count, ~links.Count, null));
+        links.Add((element, pieces.Count, link));
     }
 
-    private void End()
+    private Element New(PdfRole role)
     {
-        open.Pop();
-        manager.BeginGraphicMode();
-        builder.End();
+        Element parent = open.TryPeek(out Element? top) && top.Role != PdfRole.Artifact ? top : root, element = new(role, parent);
+        parent.Kids.Add((-1, 0, element));
+        elements.Add(element);
+        return element;
     }
 
-    private void Heading()
-    {
-        builder.BeginElement(PdfBlockLevelElementTag.TableHeaderCell);
-        PdfDictionary attributes = new();
-        attributes.Elements.SetName("/O", "/Table");
-        attributes.Elements.SetName("/Scope", "/Column");
-        builder.CurrentStructureElement.Elements["/A"] = attributes;
-    }
+    private static Element Nothing { get; } = new(PdfRole.Artifact, null);
 
-    private void Figure(string says, Drawing page) =>
-        builder.BeginElement(PdfIllustrationElementTag.Figure, says, new XRect(0, 0, PdfPainter.Points(page.WidthMm), PdfPainter.Points(page.HeightMm)));
-
-    private void Link(PdfLink link, PdfPage page)
+    /// <summary>Structure types (ISO 32000-1, 14.8.4).</summary>
+    private static ReadOnlySpan<byte> Name(PdfRole? role) => role is not { } known ? "Document"u8 : known switch
     {
-        double heightPt = page.Height.Point;
-        PdfRectangle area = new(
-            new XPoint(PdfPainter.Points(link.Area.LeftMm), heightPt - PdfPainter.Points(link.Area.BottomMm)),
-            new XPoint(PdfPainter.Points(link.Area.RightMm), heightPt - PdfPainter.Points(link.Area.TopMm)));
-        var annotation = PdfLinkAnnotation.CreateDocumentLink(area, link.PageNumber);
-        builder.BeginElement(annotation, link.Says);
-        // A random name and the machine's own time; both are optional (PDF 1.7, table 164).
-        annotation.Elements.Remove("/NM");
-        annotation.Elements.Remove("/M");
+        PdfRole.Section => "Sect"u8,
+        PdfRole.Heading1 => "H1"u8,
+        PdfRole.Heading2 => "H2"u8,
+        PdfRole.Paragraph => "P"u8,
+        PdfRole.List => "L"u8,
+        PdfRole.ListItem => "LI"u8,
+        PdfRole.ListBody => "LBody"u8,
+        PdfRole.Table => "Table"u8,
+        PdfRole.TableRow => "TR"u8,
+        PdfRole.TableHeading => "TH"u8,
+        PdfRole.TableCell => "TD"u8,
+        PdfRole.Contents => "TOC"u8,
+        PdfRole.ContentsItem => "TOCI"u8,
+        PdfRole.Link => "Link"u8,
+        PdfRole.Figure => "Figure"u8,
+        PdfRole.Artifact => "Artifact"u8,
+    };
+
+    /// <summary>A part of the document; the whole when it has no role.</summary>
+    internal sealed class Element(PdfRole? role, Element? parent)
+    {
+        public PdfRole? Role { get; } = role;
+
+        public Element? Parent { get; } = parent;
+
+        /// <summary>What it holds, in order: a child; or on a page, from 0, a piece of content by its number there or, below 0, a link by its complement.</summary>
+        public List<(int Page, int Number, Element? Child)> Kids { get; } = [];
+
+        public string Says { get; set; } = "";
+
+        public double WidthMm { get; set; }
+
+        public double HeightMm { get; set; }
+
+        public int Number { get; set; }
     }
 }

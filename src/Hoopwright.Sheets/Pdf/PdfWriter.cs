@@ -1,118 +1,197 @@
 using System.Collections.Immutable;
-using System.IO.Compression;
+using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using Hoopwright.Sheets.Fonts;
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
-using PdfSharp.Pdf.Advanced;
+using Hoopwright.Sheets.Tables;
 
 namespace Hoopwright.Sheets.Pdf;
 
 /// <summary>
-/// Writes pages as PDF: vectors and embedded lettering, tagged for those who hear it read, no pictures, no machine fonts, no
+/// Writes pages as PDF 1.7 (ISO 32000-1): vectors and embedded lettering, tagged for those who hear it read, no pictures, no machine fonts, no
 /// clock. The same pages give the same bytes.
 /// </summary>
-public static partial class PdfWriter
+public static class PdfWriter
 {
     /// <summary>The file's bytes.</summary>
     /// <param name="sheets">The pages in order; at least one.</param>
     /// <param name="details">What the file says about itself.</param>
     public static byte[] Write(ImmutableArray<PdfSheet> sheets, PdfDetails details)
     {
-        EmbeddedFonts.Register();
-        using PdfDocument document = new();
-        document.Info.Title = details.Title;
-        document.Info.Subject = details.Subject;
-        document.Info.Creator = "Hoopwright";
-        document.Info.CreationDate = details.Created.UtcDateTime;
-        document.Info.ModificationDate = details.Created.UtcDateTime;
-        document.ViewerPreferences.DisplayDocTitle = true;
-        document.Options.CompressContentStreams = false;
-        document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestCompression;
-        document.Options.ColorMode = PdfColorMode.Rgb;
-
-        PdfStructure structure = new(document);
-        document.Language = details.Language;
-        Dictionary<(LetterWeight, double), XFont> fonts = [];
-        PdfOutline? chapter = null;
-        foreach (PdfSheet sheet in sheets)
+        PdfObjects objects = new();
+        PdfStructure structure = new();
+        int root = objects.Next(), info = objects.Next(), tree = objects.Next(), resources = objects.Next();
+        int firstPage = objects.Next(sheets.Length), firstContent = objects.Next(sheets.Length);
+        ImmutableArray<int> pages = [.. Enumerable.Range(firstPage, sheets.Length)];
+        PdfBytes content = new();
+        for (int page = 0; page < sheets.Length; page++)
         {
-            PdfPage page = document.AddPage();
-            page.Width = XUnit.FromPoint(PdfPainter.Points(sheet.Page.WidthMm));
-            page.Height = XUnit.FromPoint(PdfPainter.Points(sheet.Page.HeightMm));
-            using (XGraphics graphics = XGraphics.FromPdfPage(page))
-                structure.Paint(sheet, page, new PdfPainter(graphics, fonts));
-            Compress(page);
-            chapter = Bookmarks(document, sheet, page, chapter);
+            content.Clear();
+            structure.Paint(sheets[page], content);
+            objects.Stream(firstContent + page, default, content.Span);
         }
-        structure.Finish();
-        Labels(document, sheets);
 
-        using MemoryStream stream = new();
-        document.Save(stream, closeStream: false);
-        return PdfIdentity.Settle(stream.ToArray());
+        int firstLink = objects.Next(structure.Links.Count);
+        Pages(objects, sheets, structure, tree, firstPage, firstContent, firstLink, resources);
+        (int regular, int bold) = (PdfFace.Of(LetterWeight.Regular).Put(objects), PdfFace.Of(LetterWeight.Bold).Put(objects));
+        objects.Put(resources, to => to.Put("<</Font<</R "u8).Refer(regular).Put("/B "u8).Refer(bold).Put(">>>>"u8));
+        int parts = structure.Put(objects, pages, [.. Enumerable.Range(firstLink, structure.Links.Count)]);
+        int outlines = Bookmarks(objects, sheets, pages), metadata = objects.Next();
+        objects.Plain(metadata, "/Type/Metadata/Subtype/XML"u8, Encoding.UTF8.GetBytes(Metadata(details)));
+        objects.Put(info, to => Info(to, details));
+        objects.Put(root, to =>
+        {
+            to.Put("<</Type/Catalog/Pages "u8).Refer(tree).Put("/MarkInfo<</Marked true>>/ViewerPreferences<</DisplayDocTitle true>>/Lang"u8).Text(details.Language);
+            to.Put("/StructTreeRoot "u8).Refer(parts).Put("/Metadata "u8).Refer(metadata);
+            if (outlines != 0) to.Put("/PageMode/UseOutlines/Outlines "u8).Refer(outlines);
+            Labels(to, sheets);
+            to.Put(">>"u8);
+        });
+        return objects.Finish(root, info);
     }
 
-    /// <summary>Compresses a page with the check sum that readers look for and that PDFsharp leaves out (RFC 1950, 2.2).</summary>
-    private static void Compress(PdfPage page)
+    private static void Pages(PdfObjects objects, ImmutableArray<PdfSheet> sheets, PdfStructure structure, int tree, int firstPage, int firstContent, int firstLink, int resources)
     {
-        foreach (PdfContent content in page.Contents)
+        objects.Put(tree, to =>
         {
-            using MemoryStream packed = new();
-            using (ZLibStream zip = new(packed, CompressionLevel.SmallestSize, leaveOpen: true))
-                zip.Write(Encoding.Latin1.GetBytes(FirstPart().Replace(Encoding.Latin1.GetString(content.Stream!.Value), "$2$1", 1)));
-            content.Stream.Value = packed.ToArray();
-            content.Elements.SetName("/Filter", "/FlateDecode");
+            to.Put("<</Type/Pages/Count "u8).Put(sheets.Length).Put("/Kids["u8);
+            for (int page = 0; page < sheets.Length; page++) to.Refer(firstPage + page);
+            to.Put("]>>"u8);
+        });
+        ILookup<int, int> links = Enumerable.Range(0, structure.Links.Count).ToLookup(link => structure.Links[link].Page);
+        for (int page = 0; page < sheets.Length; page++)
+        {
+            int index = page;
+            objects.Put(firstPage + index, to =>
+            {
+                to.Put("<</Type/Page/Parent "u8).Refer(tree).Put("/MediaBox[0 0 "u8).Put(PdfPainter.Points(sheets[index].Page.WidthMm)).Put(PdfPainter.Points(sheets[index].Page.HeightMm));
+                to.Put("]/Resources "u8).Refer(resources).Put("/Contents "u8).Refer(firstContent + index).Put("/StructParents "u8).Put(index);
+                if (links[index].Any())
+                {
+                    // Who goes from link to link goes in the order in which they are read.
+                    to.Put("/Tabs/S/Annots["u8);
+                    foreach (int link in links[index]) to.Refer(firstLink + link);
+                    to.Put("]"u8);
+                }
+                to.Put(">>"u8);
+            });
+        }
+        for (int index = 0; index < structure.Links.Count; index++)
+        {
+            (_, int page, PdfLink link) = structure.Links[index];
+            double heightMm = sheets[page].Page.HeightMm;
+            int parent = sheets.Length + index;
+            objects.Put(firstLink + index, to =>
+            {
+                to.Put("<</Type/Annot/Subtype/Link/Border[0 0 0]/F 4/Rect["u8).Put(PdfPainter.Points(link.Area.LeftMm)).Put(PdfPainter.Points(heightMm - link.Area.BottomMm))
+                    .Put(PdfPainter.Points(link.Area.RightMm)).Put(PdfPainter.Points(heightMm - link.Area.TopMm)).Put("]/StructParent "u8).Put(parent);
+                Destination(to.Put("/Dest"u8), firstPage + link.PageNumber - 1, sheets[link.PageNumber - 1].Page.HeightMm);
+                if (link.Says.Length > 0) to.Put("/Contents"u8).Text(link.Says);
+                to.Put(">>"u8);
+            });
         }
     }
 
-    /// <summary>PDFsharp opens a text object before the first part of a page, where it must open within it.</summary>
-    [GeneratedRegex(@"(BT\n)(/[A-Za-z0-9]+ ?<<[^>]*>> ?BDC\n)", RegexOptions.CultureInvariant)]
-    private static partial Regex FirstPart();
+    private static void Destination(PdfBytes to, int page, double upMm) => to.Put("["u8).Refer(page).Put("/XYZ 0 "u8).Put(PdfPainter.Points(upMm)).Put("null]"u8);
 
-    /// <summary>Adds the bookmarks of a page and returns the chapter that those to come stand under.</summary>
-    private static PdfOutline? Bookmarks(PdfDocument document, PdfSheet sheet, PdfPage page, PdfOutline? chapter)
+    /// <summary>The viewer's list of bookmarks: chapters, and under each its drawings and places.</summary>
+    /// <returns>The number of its root; 0 when there is none.</returns>
+    private static int Bookmarks(PdfObjects objects, ImmutableArray<PdfSheet> sheets, ImmutableArray<int> pages)
     {
-        if (sheet.Bookmark is { } bookmark)
+        List<(string Title, int Page, double UpMm, List<(string Title, int Page, double UpMm)> Under)> chapters = [];
+        for (int page = 0; page < sheets.Length; page++)
         {
-            if (sheet.IsInChapter && chapter is not null) chapter.Outlines.Add(bookmark, page);
-            else chapter = document.Outlines.Add(bookmark, page, opened: false);
+            PdfSheet sheet = sheets[page];
+            double heightMm = sheet.Page.HeightMm;
+            if (sheet.Bookmark is { } bookmark)
+            {
+                if (sheet.IsInChapter && chapters.Count > 0) chapters[^1].Under.Add((bookmark, pages[page], heightMm));
+                else chapters.Add((bookmark, pages[page], heightMm, []));
+            }
+            if (chapters.Count > 0) chapters[^1].Under.AddRange(sheet.Places.Select(place => (place.Title, pages[page], heightMm - place.TopMm)));
         }
-        foreach (PdfBookmark place in chapter is null ? [] : sheet.Places)
+        if (chapters.Count == 0) return 0;
+
+        int root = objects.Next(), first = objects.Next(chapters.Count);
+        objects.Put(root, to => to.Put("<</Type/Outlines/First "u8).Refer(first).Put("/Last "u8).Refer(first + chapters.Count - 1).Put("/Count "u8).Put(chapters.Count).Put(">>"u8));
+        for (int index = 0; index < chapters.Count; index++)
         {
-            PdfOutline under = chapter!.Outlines.Add(place.Title, page);
-            under.PageDestinationType = PdfPageDestinationType.Xyz;
-            under.Left = 0;
-            under.Top = page.Height.Point - PdfPainter.Points(place.TopMm);
+            (string title, int page, double upMm, List<(string Title, int Page, double UpMm)> under) = chapters[index];
+            int under0 = objects.Next(under.Count), number = first + index;
+            objects.Put(number, to =>
+            {
+                Item(to, title, page, upMm, root, number, first, first + chapters.Count - 1);
+                // Below 0: those under it are not shown until it is opened.
+                if (under.Count > 0) to.Put("/First "u8).Refer(under0).Put("/Last "u8).Refer(under0 + under.Count - 1).Put("/Count "u8).Put(-under.Count);
+                to.Put(">>"u8);
+            });
+            for (int each = 0; each < under.Count; each++)
+            {
+                (string place, int on, double atMm) = under[each];
+                int child = under0 + each;
+                objects.Put(child, to =>
+                {
+                    Item(to, place, on, atMm, number, child, under0, under0 + under.Count - 1);
+                    to.Put(">>"u8);
+                });
+            }
         }
-        return chapter;
+        return root;
+    }
+
+    private static void Item(PdfBytes to, string title, int page, double upMm, int parent, int number, int first, int last)
+    {
+        to.Put("<</Title"u8).Text(title).Put("/Parent "u8).Refer(parent);
+        if (number > first) to.Put("/Prev "u8).Refer(number - 1);
+        if (number < last) to.Put("/Next "u8).Refer(number + 1);
+        Destination(to.Put("/Dest"u8), page, upMm);
     }
 
     /// <summary>Names of pages that viewers show in place of their number (ISO 32000-1, 12.4.2).</summary>
-    private static void Labels(PdfDocument document, ImmutableArray<PdfSheet> sheets)
+    private static void Labels(PdfBytes to, ImmutableArray<PdfSheet> sheets)
     {
         if (sheets.All(sheet => sheet.Label is null)) return;
-        PdfArray numbers = new(document);
+        to.Put("/PageLabels<</Nums["u8);
         for (int index = 0; index < sheets.Length; index++)
         {
             // Pages that go on counting stand in one range.
             if (sheets[index].Label is null && index > 0 && sheets[index - 1].Label is null) continue;
-            PdfDictionary range = new(document);
-            if (sheets[index].Label is { } label)
-            {
-                range.Elements.SetString("/P", label);
-            }
-            else
-            {
-                range.Elements.SetName("/S", "/D");
-                range.Elements.SetInteger("/St", index + 1);
-            }
-            numbers.Elements.Add(new PdfInteger(index));
-            numbers.Elements.Add(range);
+            to.Put(index).Put("<<"u8);
+            if (sheets[index].Label is { } label) to.Put("/P"u8).Text(label);
+            else to.Put("/S/D/St "u8).Put(index + 1);
+            to.Put(">>"u8);
         }
-        PdfDictionary labels = new(document);
-        labels.Elements["/Nums"] = numbers;
-        document.Internals.Catalog.Elements["/PageLabels"] = labels;
+        to.Put("]>>"u8);
+    }
+
+    private static void Info(PdfBytes to, PdfDetails details)
+    {
+        string moment = details.Created.UtcDateTime.ToString("'D:'yyyyMMddHHmmss'Z'", CultureInfo.InvariantCulture);
+        to.Put("<</Title"u8).Text(details.Title);
+        if (details.Subject.Length > 0) to.Put("/Subject"u8).Text(details.Subject);
+        to.Put("/Creator"u8).Text("Hoopwright").Put("/Producer"u8).Text("Hoopwright").Put("/CreationDate"u8).Text(moment).Put("/ModDate"u8).Text(moment).Put(">>"u8);
+    }
+
+    /// <summary>The same once more as XMP (ISO 16684-1), which catalogues look for.</summary>
+    private static string Metadata(PdfDetails details)
+    {
+        string moment = details.Created.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+        return $"""
+            <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
+            <x:xmpmeta xmlns:x="adobe:ns:meta/">
+            <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+            <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
+            <dc:format>application/pdf</dc:format>
+            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{XmlText.Escaped(details.Title)}</rdf:li></rdf:Alt></dc:title>
+            <dc:description><rdf:Alt><rdf:li xml:lang="x-default">{XmlText.Escaped(details.Subject)}</rdf:li></rdf:Alt></dc:description>
+            <dc:language><rdf:Bag><rdf:li>{XmlText.Escaped(details.Language)}</rdf:li></rdf:Bag></dc:language>
+            <xmp:CreatorTool>Hoopwright</xmp:CreatorTool>
+            <xmp:CreateDate>{moment}</xmp:CreateDate>
+            <xmp:ModifyDate>{moment}</xmp:ModifyDate>
+            <pdf:Producer>Hoopwright</pdf:Producer>
+            </rdf:Description>
+            </rdf:RDF>
+            </x:xmpmeta>
+            <?xpacket end="r"?>
+            """.ReplaceLineEndings("\n");
     }
 }

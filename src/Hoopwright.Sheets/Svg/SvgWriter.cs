@@ -12,15 +12,21 @@ namespace Hoopwright.Sheets.Svg;
 /// </summary>
 public static class SvgWriter
 {
+    private static readonly string[] Roles = [.. Enum.GetValues<LineRole>().Select(role => role.ToString().ToLowerInvariant())];
+    private static readonly string[] Colours = [.. Enum.GetValues<Ink>().Select(ink => InkColour.Of(ink).Hex)];
+
     /// <summary>The picture as SVG text, UTF-8 when saved, lines ending in \n.</summary>
     /// <param name="drawing">What to write.</param>
     /// <param name="withFont">False leaves the lettering out, for a page that carries the face itself.</param>
     /// <param name="idPrefix">Goes before every id, so that several drawings can stand in one page.</param>
-    public static string Write(Drawing drawing, bool withFont = true, string idPrefix = "")
+    public static string Write(Drawing drawing, bool withFont = true, string idPrefix = "") => Encoding.UTF8.GetString(Bytes(drawing, withFont, idPrefix).Span);
+
+    /// <summary>The same as the bytes of a file.</summary>
+    internal static TextBytes Bytes(Drawing drawing, bool withFont = true, string idPrefix = "")
     {
-        StringBuilder svg = new();
+        TextBytes svg = new();
         string width = Mm(drawing.WidthMm), height = Mm(drawing.HeightMm);
-        svg.Append(CultureInfo.InvariantCulture, $"""
+        svg.Add($"""
             <?xml version="1.0" encoding="UTF-8"?>
             <svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" aria-labelledby="{idPrefix}title {idPrefix}desc">
             <title id="{idPrefix}title">{Escaped(drawing.Title)}</title>
@@ -28,51 +34,51 @@ public static class SvgWriter
 
             """);
         Style(svg, drawing, withFont);
-        svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width}\" height=\"{height}\" fill=\"{InkColour.Of(Ink.Paper).Hex}\"/>\n");
+        svg.Add($"<rect width=\"{width}\" height=\"{height}\" fill=\"{Hex(Ink.Paper)}\"/>\n");
         foreach (IGrouping<(bool IsText, string Layer), Mark> layer in drawing.Marks.GroupBy(mark => (mark is TextMark, mark.Layer)))
         {
             string id = idPrefix + (layer.Key.IsText ? "text-" : "lines-") + string.Concat(layer.Key.Layer.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
-            svg.Append(CultureInfo.InvariantCulture, $"<g id=\"{id}\" data-layer=\"{Escaped(layer.Key.Layer)}\">\n");
+            svg.Add($"<g id=\"{id}\" data-layer=\"{Escaped(layer.Key.Layer)}\">\n");
             foreach (Mark mark in layer)
                 Write(svg, mark);
-            svg.Append("</g>\n");
+            svg.Add("</g>\n"u8);
         }
 
-        return svg.Append("</svg>\n").ToString();
+        svg.Add("</svg>\n"u8);
+        return svg;
     }
 
-    private static void Style(StringBuilder svg, Drawing drawing, bool withFont)
+    private static void Style(TextBytes svg, Drawing drawing, bool withFont)
     {
-        svg.Append("<style>\n");
+        svg.Add("<style>\n"u8);
         foreach (LetterWeight weight in drawing.Marks.OfType<TextMark>().Select(text => text.Weight).Distinct().Order().Where(_ => withFont))
-        {
-            svg.Append("@font-face{font-family:\"Hoopwright Letters\";font-weight:").Append(CssWeight(weight))
-                .Append(";src:url(data:font/woff2;base64,").Append(Convert.ToBase64String(FontFiles.Woff2(weight))).Append(") format(\"woff2\")}\n");
-        }
+            svg.Add(string.Create(CultureInfo.InvariantCulture, $"@font-face{{font-family:\"Hoopwright Letters\";font-weight:{CssWeight(weight)};src:url(data:font/woff2;base64,{FontFiles.Woff2Text(weight)}) format(\"woff2\")}}\n"));
 
-        svg.Append("text{font-family:\"Hoopwright Letters\",\"Atkinson Hyperlegible Next\",sans-serif;font-kerning:none;white-space:pre}\n");
-        svg.Append(".line{fill:none;stroke-linecap:butt;stroke-linejoin:round}\n");
+        svg.Add("text{font-family:\"Hoopwright Letters\",\"Atkinson Hyperlegible Next\",sans-serif;font-kerning:none;white-space:pre}\n"u8);
+        svg.Add(".line{fill:none;stroke-linecap:butt;stroke-linejoin:round}\n"u8);
         foreach (LineRole role in Enum.GetValues<LineRole>())
         {
             LineStyle style = LineStyle.Of(role);
-            svg.Append(CultureInfo.InvariantCulture, $".{Name(role)}{{stroke-width:{Mm(style.WeightMm)}");
-            if (!style.DashesMm.IsEmpty)
-                svg.Append(";stroke-dasharray:").AppendJoin(' ', style.DashesMm.Select(Mm));
-            svg.Append("}\n");
+            string dashes = style.DashesMm.IsEmpty ? "" : ";stroke-dasharray:" + string.Join(' ', style.DashesMm.Select(Mm));
+            svg.Add($".{Roles[(int)role]}{{stroke-width:{Mm(style.WeightMm)}{dashes}}}\n");
         }
 
-        svg.Append("</style>\n");
+        svg.Add("</style>\n"u8);
     }
 
-    private static void Write(StringBuilder svg, Mark mark)
+    private static void Write(TextBytes svg, Mark mark)
     {
         switch (mark)
         {
             case LineMark line:
-                svg.Append(CultureInfo.InvariantCulture, $"<path class=\"line {Name(line.Role)}\" stroke=\"{InkColour.Of(line.Colour).Hex}\" d=\"{Path(line.Path)}\"/>\n");
+                svg.Add("<path class=\"line "u8);
+                svg.Add(Roles[(int)line.Role]);
+                svg.Add("\" stroke=\""u8);
+                svg.Add(Hex(line.Colour));
+                Path(svg, line.Path, line.Path.Closed);
                 break;
             case FillMark fill:
-                svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"{InkColour.Of(fill.Colour).Hex}\" d=\"{Path(fill.Path.Close())}\"/>\n");
+                Fill(svg, fill.Path, fill.Colour);
                 break;
             case HatchMark hatch:
                 foreach (Mark part in HatchLines.Of(hatch))
@@ -84,53 +90,76 @@ public static class SvgWriter
         }
     }
 
-    private static void Text(StringBuilder svg, TextMark text)
+    private static void Fill(TextBytes svg, SheetPath path, Ink colour)
+    {
+        svg.Add("<path fill=\""u8);
+        svg.Add(Hex(colour));
+        Path(svg, path, isClosed: true);
+    }
+
+    private static void Text(TextBytes svg, TextMark text)
     {
         if (text.Text.Length == 0)
             return;
-        string x = Mm(text.Anchor.XMm), y = Mm(text.Anchor.YMm);
         if (text.Clears)
-        {
-            SheetPoint[] corners = text.Box.Grown(0.25).Corners();
-            svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"{InkColour.Of(Ink.Paper).Hex}\" d=\"{Path(SheetPath.Around(corners))}\"/>\n");
-        }
-
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x}\" y=\"{y}\" font-size=\"{Mm(text.EmMm)}\"");
+            Fill(svg, SheetPath.Around(text.Box.Grown(0.25).Corners()), Ink.Paper);
+        svg.Add("<text x=\""u8);
+        svg.Decimal(text.Anchor.XMm, 3);
+        svg.Add("\" y=\""u8);
+        svg.Decimal(text.Anchor.YMm, 3);
+        svg.Add("\" font-size=\""u8);
+        svg.Decimal(text.EmMm, 3);
         if (text.Weight == LetterWeight.Bold)
-            svg.Append(" font-weight=\"700\"");
+            svg.Add("\" font-weight=\"700"u8);
         if (text.Align != TextAlign.Start)
-            svg.Append(text.Align == TextAlign.Middle ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
+            svg.Add(text.Align == TextAlign.Middle ? "\" text-anchor=\"middle"u8 : "\" text-anchor=\"end"u8);
         if (text.Turn.Degrees != 0)
-            svg.Append(CultureInfo.InvariantCulture, $" transform=\"rotate({Mm(-text.Turn.Degrees)} {x} {y})\"");
+            svg.Add($"\" transform=\"rotate({Mm(-text.Turn.Degrees)} {Mm(text.Anchor.XMm)} {Mm(text.Anchor.YMm)})");
         // The measured width is stated too, so that a viewer that lacks the face still keeps the text in its place.
-        svg.Append(CultureInfo.InvariantCulture, $" textLength=\"{Mm(text.WidthMm)}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{InkColour.Of(text.Colour).Hex}\">{Escaped(text.Text)}</text>\n");
+        svg.Add("\" textLength=\""u8);
+        svg.Decimal(text.WidthMm, 3);
+        svg.Add("\" lengthAdjust=\"spacingAndGlyphs\" fill=\""u8);
+        svg.Add(Hex(text.Colour));
+        svg.Add("\">"u8);
+        svg.Add(Escaped(text.Text));
+        svg.Add("</text>\n"u8);
     }
 
-    private static string Path(SheetPath path)
+    private static void Path(TextBytes svg, SheetPath path, bool isClosed)
     {
-        StringBuilder d = new();
-        d.Append(CultureInfo.InvariantCulture, $"M{Mm(path.Start.XMm)} {Mm(path.Start.YMm)}");
+        svg.Add("\" d=\"M"u8);
+        Point(svg, path.Start);
         SheetPoint at = path.Start;
         foreach (PathPiece piece in path.Pieces)
         {
             if (piece.Centre is { } centre)
             {
-                string radius = Mm(centre.DistanceMm(at));
-                int isLarge = Math.Abs(piece.SweepRad) > Math.PI ? 1 : 0, isClockwise = piece.SweepRad < 0 ? 1 : 0;
-                d.Append(CultureInfo.InvariantCulture, $"A{radius} {radius} 0 {isLarge} {isClockwise} {Mm(piece.End.XMm)} {Mm(piece.End.YMm)}");
+                double radiusMm = centre.DistanceMm(at);
+                svg.Add("A"u8);
+                Point(svg, new SheetPoint(radiusMm, radiusMm));
+                svg.Add(Math.Abs(piece.SweepRad) > Math.PI ? " 0 1 "u8 : " 0 0 "u8);
+                svg.Add(piece.SweepRad < 0 ? "1 "u8 : "0 "u8);
             }
             else
             {
-                d.Append(CultureInfo.InvariantCulture, $"L{Mm(piece.End.XMm)} {Mm(piece.End.YMm)}");
+                svg.Add("L"u8);
             }
 
+            Point(svg, piece.End);
             at = piece.End;
         }
 
-        return d.Append(path.Closed ? "Z" : "").ToString();
+        svg.Add(isClosed ? "Z\"/>\n"u8 : "\"/>\n"u8);
     }
 
-    private static string Name(LineRole role) => role.ToString().ToLowerInvariant();
+    private static void Point(TextBytes svg, SheetPoint point)
+    {
+        svg.Decimal(point.XMm, 3);
+        svg.Add(" "u8);
+        svg.Decimal(point.YMm, 3);
+    }
+
+    private static string Hex(Ink ink) => Colours[(int)ink];
 
     private static int CssWeight(LetterWeight weight) => weight switch
     {
@@ -138,13 +167,11 @@ public static class SvgWriter
         LetterWeight.Bold => 700,
     };
 
-    // To a thousandth, without zeros at the end; a last digit's noise beside a half decides nothing. Whole numbers are put into
-    // text several times faster than fractions.
     private static string Mm(double value)
     {
-        long thousandths = (long)Math.Round(Math.Round(value * 1000, 6), MidpointRounding.AwayFromZero), size = Math.Abs(thousandths), part = size % 1000;
-        string whole = (size / 1000).ToString(CultureInfo.InvariantCulture), sign = thousandths < 0 ? "-" : "";
-        return part == 0 ? sign + whole : sign + whole + "." + part.ToString("000", CultureInfo.InvariantCulture).TrimEnd('0');
+        TextBytes text = new();
+        text.Decimal(value, 3);
+        return Encoding.UTF8.GetString(text.Span);
     }
 
     private static string Escaped(string text) => XmlText.Escaped(text.Replace('\n', ' '));

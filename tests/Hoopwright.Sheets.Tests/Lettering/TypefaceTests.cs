@@ -38,7 +38,7 @@ public sealed class TypefaceTests
             using PdfDocument pdf = PdfDocument.Open(PdfWriter.Write([new PdfSheet(sheet.Build())], new PdfDetails("Trial", "", default)));
             IReadOnlyList<Letter> letters = pdf.GetPage(1).Letters;
             double readMm = (letters[^1].EndBaseLine.X - letters[0].StartBaseLine.X) * 25.4 / 72;
-            // PDFsharp writes the type size to three decimals of a point.
+            // The type size stands in the file to three decimals of a millimetre.
             Assert.Equal(readMm, measuredMm, 0.02);
         }, iter: 60, threads: 1);
 

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using System.Text;
+using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Pdf;
 using Hoopwright.Sheets.Tests.Drawings;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Outline;
 using UglyToad.PdfPig.Tokens;
 
@@ -65,15 +68,38 @@ public sealed class PdfWriterTests
     }
 
     [Fact]
-    public void Only_our_own_lettering_is_used_and_it_is_embedded_in_part()
+    public void Only_our_own_lettering_is_used_and_a_page_without_drawing_takes_little_more_than_its_two_files()
     {
         byte[] bytes = SampleSheetTests.SamplePdf();
         using PdfDocument pdf = PdfDocument.Open(bytes);
         string[] fonts = [.. pdf.GetPages().SelectMany(page => page.Letters).Select(letter => letter.FontName!).Distinct().Order()];
-        Assert.Equal(["AAAAAA+Hoopwright Letters", "AAAAAB+Hoopwright Letters"], fonts.Select(font => font[..25]));
-        string text = Encoding.Latin1.GetString(bytes);
-        Assert.Equal(2, text.Split("/FontFile2").Length - 1);
-        Assert.True(bytes.Length < 60_000, "whole faces would take more");
+        Assert.Equal(["HoopwrightLetters-Bold", "HoopwrightLetters-Regular"], fonts);
+        Assert.True(bytes.Length < 60_000, "two drawings and both faces");
+    }
+
+    [Fact]
+    public void An_arc_keeps_to_its_circle_as_another_reader_has_it()
+    {
+        DrawingBuilder sheet = new("Trial", "", 200, 200);
+        SheetPoint centre = new(100, 90);
+        sheet.On("any").Path(SheetPath.Arc(centre, 80, Angle.FromDegrees(20), Angle.FromDegrees(-200)), LineRole.Outline);
+        using PdfDocument pdf = PdfDocument.Open(PdfWriter.Write([new PdfSheet(sheet.Build())], new PdfDetails("Trial", "", default)));
+        PdfPath arc = pdf.GetPage(1).Paths.Single(path => !path.IsFilled);
+        PdfSubpath.CubicBezierCurve[] curves = [.. arc.Single().Commands.OfType<PdfSubpath.CubicBezierCurve>()];
+        Assert.Equal(3, curves.Length);
+        foreach (PdfSubpath.CubicBezierCurve curve in curves)
+        {
+            for (double part = 0; part <= 1; part += 0.125)
+            {
+                double rest = 1 - part, a = rest * rest * rest, b = 3 * rest * rest * part, c = 3 * rest * part * part, d = part * part * part;
+                double x = (a * curve.StartPoint.X) + (b * curve.FirstControlPoint.X) + (c * curve.SecondControlPoint.X) + (d * curve.EndPoint.X);
+                double y = (a * curve.StartPoint.Y) + (b * curve.FirstControlPoint.Y) + (c * curve.SecondControlPoint.Y) + (d * curve.EndPoint.Y);
+                Assert.Equal(80, centre.DistanceMm(new SheetPoint(x * 25.4 / 72, 200 - (y * 25.4 / 72))), 0.03);
+            }
+        }
+        SheetPoint last = centre.Away(80, -Math.PI);
+        Assert.Equal(last.XMm, curves[^1].EndPoint.X * 25.4 / 72, 0.002);
+        Assert.Equal(200 - last.YMm, curves[^1].EndPoint.Y * 25.4 / 72, 0.002);
     }
 
     [Fact]
