@@ -17,6 +17,9 @@ public sealed class CsvRows
         return [.. lines.Skip(1).Where(line => line.Length > 0).Select(line => new CsvRows(names.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second)))];
     }
 
+    /// <summary>True when the table has a column of this name.</summary>
+    public bool Has(string column) => cells.ContainsKey(column);
+
     /// <summary>A cell as text.</summary>
     public string Text(string column) => cells[column];
 

@@ -94,7 +94,7 @@ internal static class BranchChoices
 
     private static bool Together(Pattern pattern, (int One, int Other) pair) => pair.One == pair.Other
         ? pattern.CountOf(pair.One) > 1
-        : pattern.CountOf(pair.One) > 0 && pattern.CountOf(pair.Other) > 0;
+        : pattern.CountOf(pair.One) != 0 && pattern.CountOf(pair.Other) != 0;
 
     /// <summary>How far a number is from the nearest whole one.</summary>
     private static double Fraction(double value) => Math.Min(value - Math.Floor(value), Math.Ceiling(value) - value);

@@ -6,7 +6,7 @@ namespace Hoopwright.Cutting;
 /// A job in whole numbers, as the engine sees it. A piece weighs (length + kerf) / grain and a bar holds
 /// (length − trim + kerf) / grain, rounded down, where the grain is the greatest common divisor of all length + kerf.
 /// </summary>
-internal sealed class CutProblem
+internal class CutProblem
 {
     /// <summary>How much of a bar's capacity one piece of each length takes; heaviest first.</summary>
     public required long[] Weight { get; init; }
@@ -37,6 +37,36 @@ internal sealed class CutProblem
 
     /// <summary>What a bar costs when filled to a weight: its price less the worth of the rest. Never falls as it is filled.</summary>
     public long CostOf(int bar, long used) => Bars[bar].Price - (Worth?.Of(Bars[bar].Usable - (used * Grain)) ?? 0);
+
+    /// <summary>True when many plans differ by a coin, so that a poor branch can hold a search up.</summary>
+    public virtual bool HasFineCosts => Worth is not null;
+
+    /// <summary>Serves what is still wanted from the bars still there, without a search; null when they do not suffice.</summary>
+    public virtual Mixture? Complete(int[] wanted, int[] limits, CutMethod method, WorkMeter meter) => Greedy.Complete(this, wanted, limits, method, meter);
+
+    /// <summary>The most bars of a pattern that a plan can use: after them all its pieces are served.</summary>
+    public virtual int MostTimes(Pattern pattern)
+    {
+        var most = 0;
+        for (var i = 0; i < pattern.Types.Length; i++)
+            most = Math.Max(most, (Demand[pattern.Types[i]] + pattern.Counts[i] - 1) / pattern.Counts[i]);
+        return Math.Min(most, Bars[pattern.Bar].Limit);
+    }
+
+    /// <summary>A whole plan near a mixture over a pool of patterns; null when the bars do not suffice.</summary>
+    public virtual Mixture? Rounded(List<Pattern> pool, List<(int Index, double Amount)> solution, WorkMeter meter)
+    {
+        var builder = new PlanBuilder(this, CutMethod.Search, meter);
+        foreach (var (index, amount) in solution)
+            builder.Keep(pool[index], (int)Math.Floor(amount + 1e-5));
+        foreach (var (index, amount) in solution.OrderByDescending(part => part.Amount - Math.Floor(part.Amount + 1e-5)).ThenBy(part => part.Index))
+        {
+            if (amount - Math.Floor(amount + 1e-5) > 0.5)
+                builder.Keep(pool[index], 1);
+        }
+
+        return builder.Finish();
+    }
 
     /// <summary>True when a bar's rest can be worth more than the bar, so that cutting one brings money in.</summary>
     public bool CanEarn => Enumerable.Range(0, Bars.Length).Any(bar => CostOf(bar, Weight[^1]) < 0);

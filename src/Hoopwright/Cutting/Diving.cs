@@ -11,7 +11,7 @@ internal sealed class Diving
     public const long MuchWork = 1_000_000_000;
 
     private const int RoundsAStep = 60;
-    private const double WorthNarrowing = 0.8;
+    private const double FewRows = 0.8;
     private const int ShareOfWork = 8;
     private const int ShareOfMuchWork = 3;
     private readonly CutProblem _problem;
@@ -80,7 +80,7 @@ internal sealed class Diving
     {
         _steps--;
         var ceiling = _best.Cost - builder.KeptCost;
-        if (builder.Wanted.Count(count => count > 0) < relaxation.Rows * WorthNarrowing)
+        if (builder.Wanted.Count(count => count > 0) < relaxation.Rows * FewRows)
             relaxation = relaxation.Rest(builder.Wanted, builder.Limits, _best.Cost);
         else
             relaxation.Want(builder.Wanted, builder.Limits);

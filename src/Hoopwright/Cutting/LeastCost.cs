@@ -32,7 +32,7 @@ internal static class LeastCost
 
         var table = new FillTable(problem, meter);
         var costs = PossibleCosts.Of(problem, plan.Cost);
-        var root = new Relaxation(problem, table, plan.Cost, problem.Demand, Greedy.Limits(problem), meter);
+        var root = new Relaxation(problem, new BarFilling(problem, table, meter), plan.Cost, problem.Demand, Greedy.Limits(problem), meter);
         foreach (var (pattern, _) in plan.Parts)
             root.Add(pattern);
         root.Solve(int.MaxValue, enough: plan.Cost);
@@ -97,7 +97,7 @@ internal static class LeastCost
     }
 
     /// <summary>No plan is cheaper than all the material at the best price per weight that any bar can give.</summary>
-    private static long MaterialBound(CutProblem problem)
+    public static long MaterialBound(CutProblem problem)
     {
         if (problem.CanEarn)
             return EarningBound(problem);

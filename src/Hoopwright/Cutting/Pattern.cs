@@ -1,7 +1,7 @@
 namespace Hoopwright.Cutting;
 
 /// <summary>A way of filling one bar: how many pieces of each length, heaviest length first, counts above 0.</summary>
-internal sealed class Pattern
+internal class Pattern
 {
     public Pattern(CutProblem problem, int bar, int[] types, int[] counts)
     {
@@ -60,6 +60,15 @@ internal sealed class Pattern
     {
         var at = Array.IndexOf(Types, type);
         return at < 0 ? 0 : Counts[at];
+    }
+
+    /// <summary>The same without what is no longer wanted.</summary>
+    public virtual Pattern CutDownTo(CutProblem problem, ReadOnlySpan<int> wanted)
+    {
+        var counts = new int[problem.Types];
+        for (var i = 0; i < Types.Length; i++)
+            counts[Types[i]] = Math.Min(Counts[i], wanted[Types[i]]);
+        return Of(problem, Bar, counts);
     }
 
     /// <summary>How many whole times it can be cut without making more than is wanted.</summary>

@@ -49,10 +49,7 @@ internal sealed class PlanBuilder
             var trimmed = pattern;
             if (pattern.TimesWithin(Wanted) == 0)
             {
-                var counts = new int[_problem.Types];
-                for (var i = 0; i < pattern.Types.Length; i++)
-                    counts[pattern.Types[i]] = Math.Min(pattern.Counts[i], Wanted[pattern.Types[i]]);
-                trimmed = Pattern.Of(_problem, pattern.Bar, counts);
+                trimmed = pattern.CutDownTo(_problem, Wanted);
                 if (trimmed.Types.Length == 0)
                     break;
             }
@@ -72,7 +69,7 @@ internal sealed class PlanBuilder
     /// <summary>What is kept, with the rest served greedily; null when the bars do not suffice.</summary>
     public Mixture? Finish()
     {
-        if (Greedy.Complete(_problem, Wanted, Limits, _method, _meter) is not { } rest)
+        if (_problem.Complete(Wanted, Limits, _method, _meter) is not { } rest)
             return null;
         var plan = new Mixture { Method = _method };
         plan.Add(_kept);

@@ -10,7 +10,7 @@ internal sealed class PoolSearch
     private const int QuickNodes = 60;
     private const int MostInVain = 16;
     private const int QuickNodesPerLength = 3;
-    private const double WorthNarrowing = 0.8;
+    private const double MuchSmaller = 0.8;
     private const double PenaltyRange = 1e7;
     private readonly CutProblem _problem;
     private readonly long _scale;
@@ -39,7 +39,7 @@ internal sealed class PoolSearch
         var best = known;
         _undecided = long.MaxValue;
         var nodes = 0;
-        var open = new OpenNodes(lowestFirst: quickNodes == 0 && HasFineCosts);
+        var open = new OpenNodes(lowestFirst: quickNodes == 0 && _problem.HasFineCosts);
         open.Push(new SearchNode([], [], floor, 0));
         while (open.Count > 0 && best.Cost > floor)
         {
@@ -92,15 +92,12 @@ internal sealed class PoolSearch
     {
         var spare = ((Int128)(ceiling - 1) * programme.Scale) - programme.ScaledBound;
         var left = programme.Excess.Count(excess => excess <= spare);
-        if (left > _pool.Count * WorthNarrowing)
+        if (left > _pool.Count * MuchSmaller)
             return false;
         _working = [];
         _pool = [.. _pool.Where((_, index) => programme.Excess[index] <= spare)];
         return true;
     }
-
-    /// <summary>True when rests have a worth, so that many plans differ by a coin and a poor branch can hold the search up.</summary>
-    private bool HasFineCosts => _problem.Worth is not null;
 
     private double Penalty => 2.0 * (1 + _problem.Bars.Max(bar => bar.Price));
 
@@ -122,7 +119,7 @@ internal sealed class PoolSearch
             node = node with { Bound = Math.Max(node.Bound, _costs.AtLeast(programme.Bound)) };
             if (node.Bound >= best.Cost)
                 return programme;
-            if (Rounded(programme.Solution()) is { } plan && plan.Cost < best.Cost)
+            if (_problem.Rounded(_pool, programme.Solution(), _meter) is { } plan && plan.Cost < best.Cost)
                 best = plan;
             Remember(programme, best.Cost);
             if (programme.MissesRows)
@@ -156,20 +153,6 @@ internal sealed class PoolSearch
         _working = [.. programme.Working.Where(index => programme.Excess[index] < gap / 2)];
     }
 
-    private Mixture? Rounded(List<(int Index, double Amount)> solution)
-    {
-        var builder = new PlanBuilder(_problem, CutMethod.Search, _meter);
-        foreach (var (index, amount) in solution)
-            builder.Keep(_pool[index], (int)Math.Floor(amount + 1e-5));
-        foreach (var (index, amount) in solution.OrderByDescending(part => part.Amount - Math.Floor(part.Amount + 1e-5)).ThenBy(part => part.Index))
-        {
-            if (amount - Math.Floor(amount + 1e-5) > 0.5)
-                builder.Keep(_pool[index], 1);
-        }
-
-        return builder.Finish();
-    }
-
     /// <summary>
     /// The branch to take: of the likeliest few, the one whose both sides raise the bound most (strong branching); where
     /// costs are fine the trials end when several in a row are no better. Null when the solution is whole.
@@ -190,7 +173,7 @@ internal sealed class PoolSearch
             var score = Math.Max(down, 1e-4) * Math.Max(up, 1e-4);
             if (score <= bestScore)
             {
-                if (++inVain == MostInVain && HasFineCosts)
+                if (++inVain == MostInVain && _problem.HasFineCosts)
                     break;
                 continue;
             }

@@ -10,8 +10,7 @@ internal sealed class Relaxation
     private const int PatternsARow = 4;
     private readonly CutProblem _problem;
     private readonly WorkMeter _meter;
-    private readonly FillTable _table;
-    private readonly long[][]? _costs;
+    private readonly PatternSource _source;
     private readonly int[] _rowOfType;
     private readonly int[] _limitRow;
     private readonly int[] _wanted;
@@ -24,14 +23,14 @@ internal sealed class Relaxation
     private readonly long _largest;
 
     /// <param name="problem">The job.</param>
-    /// <param name="table">A table for the same job.</param>
+    /// <param name="source">Makes patterns of the same job.</param>
     /// <param name="ceiling">The cost of a known plan: only cheaper ones are of interest.</param>
     /// <param name="wanted">How many pieces of each length are wanted; the programme has rows for those above 0 only.</param>
     /// <param name="limits">How many bars of each kind there are.</param>
     /// <param name="meter">Counts the work.</param>
-    public Relaxation(CutProblem problem, FillTable table, long ceiling, int[] wanted, int[] limits, WorkMeter meter)
+    public Relaxation(CutProblem problem, PatternSource source, long ceiling, int[] wanted, int[] limits, WorkMeter meter)
     {
-        (_problem, _table, _meter) = (problem, table, meter);
+        (_problem, _source, _meter) = (problem, source, meter);
         (_wanted, _limits) = ([.. wanted], [.. limits]);
         (_most, Scale) = ScaleFor(problem, ceiling);
         _largest = SafePrices.Largest(problem);
@@ -61,8 +60,6 @@ internal sealed class Relaxation
 
         _rightSide = [.. rightSide];
         _programme = new Simplex([.. senses], [.. rightSide], 2.0 * (1 + problem.Bars.Max(bar => bar.Price)), meter);
-        if (problem.Worth is not null)
-            _costs = [.. Enumerable.Range(0, problem.Bars.Length).Select(CostsByFill)];
     }
 
     /// <summary>Whole-number prices to one unit of money.</summary>
@@ -104,8 +101,7 @@ internal sealed class Relaxation
     /// </summary>
     public Relaxation Rest(int[] wanted, int[] limits, long ceiling)
     {
-        var rest = new Relaxation(_problem, _table, ceiling, wanted, limits, _meter);
-        var counts = new int[_problem.Types];
+        var rest = new Relaxation(_problem, _source, ceiling, wanted, limits, _meter);
         var basis = new List<int>();
         foreach (var column in _programme.Basis)
         {
@@ -113,12 +109,7 @@ internal sealed class Relaxation
                 continue;
             var fits = pattern.TimesWithin(wanted) > 0;
             if (!fits)
-            {
-                Array.Clear(counts);
-                for (var i = 0; i < pattern.Types.Length; i++)
-                    counts[pattern.Types[i]] = Math.Min(pattern.Counts[i], wanted[pattern.Types[i]]);
-                pattern = Pattern.Of(_problem, pattern.Bar, counts);
-            }
+                pattern = pattern.CutDownTo(_problem, wanted);
 
             if (pattern.Types.Length > 0 && rest.Add(pattern) && fits)
                 basis.Add(rest._columnOf[pattern]);
@@ -205,16 +196,16 @@ internal sealed class Relaxation
         for (var round = 0; round < rounds && _programme.Solve(); round++)
         {
             var (pieces, bars) = WholePrices();
-            _table.Fill(pieces, _wanted);
+            _source.Price(pieces, _wanted);
             var shortfall = new long[_problem.Bars.Length];
             var added = 0;
             var allowed = Scale * -1e-7;
             for (var bar = 0; bar < shortfall.Length; bar++)
             {
-                var (excess, room) = LeastExcess(bar, bars[bar]);
+                var excess = _source.LeastExcess(bar, Scale) - bars[bar];
                 shortfall[bar] = Math.Min(0, excess);
                 if (excess < allowed)
-                    added += AddFrom(bar, room, pieces, bars[bar]);
+                    added += AddFrom(bar, bars[bar]);
             }
 
             var prices = new SafePrices(_wanted, _limits, Scale, pieces, bars, shortfall, _most);
@@ -228,14 +219,6 @@ internal sealed class Relaxation
         }
 
         return false;
-    }
-
-    private long[] CostsByFill(int bar)
-    {
-        var costs = new long[_problem.Bars[bar].Capacity + 1];
-        for (var used = 0; used < costs.Length; used++)
-            costs[used] = _problem.CostOf(bar, used);
-        return costs;
     }
 
     private (long[] Pieces, long[] Bars) WholePrices()
@@ -259,44 +242,12 @@ internal sealed class Relaxation
         return (pieces, bars);
     }
 
-    /// <summary>The least that any pattern of a bar costs above its prices, and the fill at which.</summary>
-    private (long Excess, long Room) LeastExcess(int bar, long barPrice)
+    /// <summary>Adds the best patterns of a bar that are new.</summary>
+    private int AddFrom(int bar, long barPrice)
     {
-        var capacity = _problem.Bars[bar].Capacity;
-        if (_costs is null)
-            return ((_problem.Bars[bar].Price * Scale) - barPrice - _table.Best(0, capacity), capacity);
-        var (least, room) = (long.MaxValue, capacity);
-        for (var used = _problem.Weight[^1]; used <= capacity; used++)
-        {
-            var excess = (_costs[bar][used] * Scale) - _table.Best(0, used);
-            if (excess < least)
-                (least, room) = (excess, used);
-        }
-
-        _meter.Spend(capacity);
-        return (least - barPrice, room);
-    }
-
-    /// <summary>Adds the best pattern within a room, and the best ones that begin with a shorter piece.</summary>
-    private int AddFrom(int bar, long room, long[] pieces, long barPrice)
-    {
-        var counts = new int[_problem.Types];
-        var worthwhile = new List<(long Excess, int First)>();
-        for (var first = 0; first < counts.Length; first++)
-        {
-            if (pieces[first] <= 0 || _problem.Weight[first] > room || _wanted[first] == 0)
-                continue;
-            var excess = (_problem.Bars[bar].Price * Scale) - barPrice - _table.Best(first, room);
-            if (_costs is not null || excess < 0)
-                worthwhile.Add((excess, first));
-        }
-
         var added = 0;
-        foreach (var (_, first) in worthwhile.OrderBy(found => found.Excess).ThenBy(found => found.First))
+        foreach (var pattern in _source.Below(bar, Scale, barPrice))
         {
-            Array.Clear(counts);
-            _table.Trace(first, room, counts);
-            var pattern = Pattern.Of(_problem, bar, counts);
             if (pattern.Types.Length > 0 && Add(pattern) && ++added == PatternsARound)
                 break;
         }

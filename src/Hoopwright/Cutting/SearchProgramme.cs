@@ -204,7 +204,7 @@ internal sealed class SearchProgramme
         {
             if (Excess[index] >= 0)
                 continue;
-            sum += (Int128)Excess[index] * MostTimes(_pool[index]);
+            sum += (Int128)Excess[index] * _problem.MostTimes(_pool[index]);
             if (Excess[index] < -tolerance && _columnOf[index] < 0)
                 below.Add((Excess[index], index));
         }
@@ -212,14 +212,5 @@ internal sealed class SearchProgramme
         _meter.Spend((long)_pool.Count * (6 + rows.Length));
         ScaledBound = sum;
         return [.. below.Order().Take(ColumnsARound).Select(found => found.Index)];
-    }
-
-    /// <summary>The most bars of a pattern that a plan can use: after them all its pieces are served.</summary>
-    private int MostTimes(Pattern pattern)
-    {
-        var most = 0;
-        for (var i = 0; i < pattern.Types.Length; i++)
-            most = Math.Max(most, (_problem.Demand[pattern.Types[i]] + pattern.Counts[i] - 1) / pattern.Counts[i]);
-        return Math.Min(most, _problem.Bars[pattern.Bar].Limit);
     }
 }

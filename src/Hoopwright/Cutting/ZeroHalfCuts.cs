@@ -27,7 +27,7 @@ internal static class ZeroHalfCuts
                 columns[pattern.Types[i]].Add(column);
                 for (var j = 0; j < pattern.Types.Length; j++)
                 {
-                    if (pattern.Counts[j] % 2 == 1 && pattern.Types[j] > pattern.Types[i])
+                    if (pattern.Counts[j] % 2 != 0 && pattern.Types[j] > pattern.Types[i])
                         neighbours[pattern.Types[i]].Add(pattern.Types[j]);
                 }
             }

@@ -12,7 +12,7 @@ namespace Hoopwright.Cuts.Film;
 /// </summary>
 public static class FilmCutter
 {
-    /// <summary>Above about this many steps, some tenths of a second, pieces are searched by lots and nothing is proven.</summary>
+    /// <summary>Up to about this many steps, some tenths of a second, all sets of pieces are tried.</summary>
     private const double MostWork = 4e6;
 
     /// <summary>Chooses and cuts. Never throws for a plan: what no roll can give is an error among the diagnostics.</summary>
@@ -38,9 +38,9 @@ public static class FilmCutter
         ImmutableArray<SearchOffer> searched = [.. offers.Select(offer => Searched(offer, rank))];
         ImmutableArray<FilmPieceCopy> copies = Copies(fitting);
         ImmutableArray<FilmSize> sizes = SizesOf(copies, turn);
-        (ImmutableArray<RollChoice> rolls, ImmutableArray<FilmSize> leftOut, bool whole) = FilmLots.Best(sizes, searched, slit, MostWork);
+        FilmChoice choice = FilmChoice.Of(sizes, searched, slit, MostWork);
         var placer = new FilmPlacer(copies, offers);
-        ImmutableArray<CutRoll> cut = placer.Place(rolls);
+        ImmutableArray<CutRoll> cut = placer.Place(choice.Rolls);
         foreach (FilmPieceCopy copy in placer.Unplaced) found.Add(RunOut(copy));
 
         ImmutableArray<RollOffer> bought = [.. cut.Select(roll => roll.Offer).Where(offer => !offer.OnHand)];
@@ -51,8 +51,8 @@ public static class FilmCutter
             RankedBy = rank,
             Cost = bought.All(offer => offer.Price is not null) ? bought.Aggregate(Money.Zero, (sum, offer) => sum + (offer.Price ?? Money.Zero)) : null,
             BoughtArea = bought.Aggregate(Area.Zero, (sum, offer) => sum + offer.Area),
-            LowerBound = whole ? cost : Math.Min(cost, BoundOf(fitting, offers, rank)),
-            Proven = whole && leftOut.IsEmpty,
+            LowerBound = choice.Bound is { } bound ? Math.Min(cost, bound) : cost,
+            Proven = choice.Bound is null && choice.LeftOut.All(count => count == 0),
             UnplacedIds = [.. cover.Pieces.Except(fitting).Select(piece => piece.Id).Concat(placer.Unplaced.Select(copy => copy.Piece.Id)).Distinct()],
         };
         return new FilmCutOutcome(result, found.ToImmutable());
@@ -81,21 +81,6 @@ public static class FilmCutter
         RollRank.Price => offer.Price?.Amount ?? 0,
         RollRank.Area => (decimal)offer.Area.SquareMetres,
     };
-
-    /// <summary>No choice has less film than the pieces less what is on hand, nor film cheaper than the cheapest by area.</summary>
-    private static decimal BoundOf(ImmutableArray<CoverPiece> pieces, ImmutableArray<RollOffer> offers, RollRank rank)
-    {
-        double neededM2 = pieces.Sum(piece => piece.Count * (piece.AcrossRoll * piece.AlongRoll).SquareMetres);
-        double onHandM2 = offers.Where(offer => offer.OnHand).Sum(offer => (offer.Limit ?? 0) * offer.Area.SquareMetres);
-        var bought = offers.Where(offer => !offer.OnHand).ToImmutableArray();
-        if (bought.IsEmpty || neededM2 <= onHandM2) return 0;
-        decimal least = rank switch
-        {
-            RollRank.Price => bought.Min(offer => (offer.Price?.Amount ?? 0) / (decimal)offer.Area.SquareMetres),
-            RollRank.Area => 1,
-        };
-        return (decimal)(neededM2 - onHandM2) * least;
-    }
 
     private static Diagnostic NoRoll(CoverPiece piece, UnitSystem units)
     {
