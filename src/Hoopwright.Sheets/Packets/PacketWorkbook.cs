@@ -70,11 +70,12 @@ internal sealed class PacketWorkbook
                 // A line added by hand is charged for what it asks, whole or not.
                 SheetCell.Of(line is { IsExtra: true, Packages: > 0 } ? line.Needed : line.Packages),
                 line.Price is { } asked ? SheetCell.Of(asked.Amount) : SheetCell.Empty,
-                line.Extension is { } sum ? SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"ROUND(K{index + 2}*L{index + 2},2)"), sum.Amount) : SheetCell.Empty,
+                line.Extension is { } sum ? SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"ROUND(K{index + 2}*L{index + 2},2)"), sum.Amount)
+                    : SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"IF(ISNUMBER(L{index + 2}),ROUND(K{index + 2}*L{index + 2},2),\"no price\")"), "no price"),
             ]),
         ])
         {
-            Remarks = [.. _orders.PriceNote.Length > 0 ? (string[])[_orders.PriceNote] : [], .. _orders.Unpriced > 0 ? (string[])[string.Create(CultureInfo.InvariantCulture, $"The sum is without {_orders.Unpriced} lines that have no price.")] : []],
+            Remarks = [.. _orders.PriceNote.Length > 0 ? (string[])[_orders.PriceNote] : [], .. Without(lines => $"The sum is without {lines}. A price typed beside it counts here and for its seller; stages get their shares when the packet is written anew.")],
         };
     }
 
@@ -101,7 +102,10 @@ internal sealed class PacketWorkbook
                 SheetCell.Of(NameOf(stage.Stage)),
                 SheetCell.Calculated(string.Create(CultureInfo.InvariantCulture, $"SUMIF('{shares.Name}'!$E$2:$E${last},A{index + 2},'{shares.Name}'!$H$2:$H${last})"), stage.Cost.Amount),
             ]),
-        ]);
+        ])
+        {
+            Remarks = Without(lines => $"The sum is without {lines}."),
+        };
     }
 
     /// <summary>
@@ -132,8 +136,15 @@ internal sealed class PacketWorkbook
             [
                 new("Row of Orders", 8, NumberKind.Count), new("Item", 24), new("Size", 24), new("Package", 13), new("Stage", 12), new("Part of the line", 10, NumberKind.Part),
                 new($"Exact, {_orders.Currency}", 12, NumberKind.Part), new($"Cost, {_orders.Currency}", 12, NumberKind.Money, HasTotal: true),
-            ], [.. rows]);
+            ], [.. rows])
+        {
+            Remarks = Without(lines => $"No shares of {lines}: row {string.Join(", ", Lines.Select((line, index) => (line, Row: index + 2)).Where(each => each.line.Extension is null).Select(each => each.Row.ToString(CultureInfo.InvariantCulture)))}. Give the price in the price book and write the packet anew."),
+        };
     }
+
+    /// <summary>A sentence on the lines of the orders that have no price, where there are any.</summary>
+    private ImmutableArray<string> Without(Func<string, string> sentence) =>
+        _orders.Unpriced == 0 ? [] : [sentence(_orders.Unpriced == 1 ? "one line of Orders that has no price" : string.Create(CultureInfo.InvariantCulture, $"{_orders.Unpriced} lines of Orders that have no price"))];
 
     private static string NameOf(BuildStage? stage) => stage?.ToString() ?? "None given";
 

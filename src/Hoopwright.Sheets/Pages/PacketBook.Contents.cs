@@ -9,6 +9,9 @@ namespace Hoopwright.Sheets.Pages;
 /// <content>Contents, footers and the finished pages.</content>
 public sealed partial class PacketBook
 {
+    private const double ClosestContentsMm = 4.7;
+    private const int FewestContents = 8;
+
     private double ContentsLeadMm => LeadMm + 0.6;
 
     /// <summary>The finished pages. Contents that do not fit on the cover go on over pages after it.</summary>
@@ -75,21 +78,24 @@ public sealed partial class PacketBook
     private List<ImmutableArray<PdfLink>> Contents(List<Sheet> all)
     {
         if (all.Count == 0 || all[0].ContentsTopMm is not { } firstTopMm) return [];
-        int onCover = (int)((FloorMm - firstTopMm) / ContentsLeadMm), onPage = (int)((FloorMm - MarginMm) / ContentsLeadMm);
-        int added = Math.Max(0, entries.Count - onCover + onPage - 1) / onPage;
+        double roomMm = FloorMm - firstTopMm;
+        // A few lines too many are set closer rather than left on a page of their own.
+        double leadMm = entries.Count * ContentsLeadMm > roomMm && entries.Count * ClosestContentsMm <= roomMm ? roomMm / entries.Count : ContentsLeadMm;
+        ImmutableArray<int> counts = OnPages((int)((roomMm / leadMm) + 1e-9), (int)((FloorMm - MarginMm) / leadMm));
+        int added = counts.Length - 1;
         for (int page = 0; page < added; page++)
             all.Insert(1 + page, new Sheet(paper.ShortMm, paper.LongMm));
 
         List<ImmutableArray<PdfLink>> links = [];
         for (int page = 0, next = 0; page <= added; page++)
         {
-            int count = Math.Min(page == 0 ? onCover : onPage, entries.Count - next);
+            int count = counts[page];
             List<PdfTag> tags = all[page].Tags;
             if (page == 0) tags.Add(new PdfTag(all[page].Marks.Count, PdfRole.Contents));
             links.Add([.. entries.Skip(next).Take(count).Select((entry, line) =>
             {
                 tags.AddRange([new PdfTag(all[page].Marks.Count, PdfRole.ContentsItem), new PdfTag(all[page].Marks.Count, PdfRole.Link, null, line)]);
-                PdfLink link = Entry(new Pen("contents", all[page].Marks), entry.Title, entry.Page + added, entry.IsChapter, (page == 0 ? firstTopMm : MarginMm) + (line * ContentsLeadMm));
+                PdfLink link = Entry(new Pen("contents", all[page].Marks), entry.Title, entry.Page + added, entry.IsChapter, (page == 0 ? firstTopMm : MarginMm) + (line * leadMm), leadMm);
                 tags.AddRange([new PdfTag(all[page].Marks.Count, null), new PdfTag(all[page].Marks.Count, null)]);
                 return link;
             })]);
@@ -100,11 +106,27 @@ public sealed partial class PacketBook
         return links;
     }
 
-    private PdfLink Entry(Pen pen, string title, int page, bool isChapter, double atMm)
+    /// <summary>How many lines of the contents stand on the cover and on each page after it: no page has but a few, and a chapter is not parted from what stands under it.</summary>
+    private ImmutableArray<int> OnPages(int onCover, int onPage)
+    {
+        var counts = ImmutableArray.CreateBuilder<int>();
+        for (int next = 0; counts.Count == 0 || next < entries.Count; next += counts[^1])
+        {
+            int left = entries.Count - next, count = Math.Min(counts.Count == 0 ? onCover : onPage, left);
+            if (count < left && Math.Min(count, left - FewestContents) is var most && most > 0)
+            {
+                count = Enumerable.Range(0, Math.Min(most, FewestContents)).Select(back => most - back).FirstOrDefault(each => entries[next + each].IsChapter, most);
+            }
+            counts.Add(count);
+        }
+        return counts.ToImmutable();
+    }
+
+    private PdfLink Entry(Pen pen, string title, int page, bool isChapter, double atMm, double leadMm)
     {
         LetterWeight weight = isChapter ? LetterWeight.Bold : LetterWeight.Regular;
         pen.Text(new SheetPoint(MarginMm + (isChapter ? 0 : 6), atMm + 4), Shortened(title, TextWidthMm - 26), TextAlign.Start, 2.6, weight);
         pen.Text(new SheetPoint(MarginMm + TextWidthMm, atMm + 4), page.ToString(CultureInfo.InvariantCulture), TextAlign.End, 2.6, weight);
-        return new PdfLink(new SheetBox(MarginMm, atMm, MarginMm + TextWidthMm, atMm + ContentsLeadMm), page, string.Create(CultureInfo.InvariantCulture, $"{title}, {page}"));
+        return new PdfLink(new SheetBox(MarginMm, atMm, MarginMm + TextWidthMm, atMm + leadMm), page, string.Create(CultureInfo.InvariantCulture, $"{title}, {page}"));
     }
 }

@@ -1,7 +1,7 @@
 namespace Hoopwright.Sheets.Xlsx;
 
 /// <summary>A cell: words, a number, nothing, or a formula with what it gives.</summary>
-/// <param name="Words">Words; null otherwise.</param>
+/// <param name="Words">Words, or those that the formula gives; null otherwise.</param>
 /// <param name="Number">A number, or what the formula gives; null otherwise.</param>
 /// <param name="Formula">A formula without its equals sign; null otherwise.</param>
 internal readonly record struct SheetCell(string? Words, decimal? Number, string? Formula)
@@ -16,4 +16,6 @@ internal readonly record struct SheetCell(string? Words, decimal? Number, string
     public static SheetCell Of(int number) => new(null, number, null);
 
     public static SheetCell Calculated(string formula, decimal gives) => new(null, gives, formula);
+
+    public static SheetCell Calculated(string formula, string gives) => new(gives, null, formula);
 }

@@ -61,6 +61,7 @@ internal static class XlsxWriter
 
     private static Cell CellOf(SheetCell cell, StyleId style) => cell switch
     {
+        { Formula: { } formula, Words: { } gives } => new Cell(new Formula(formula), gives, style),
         { Formula: { } formula } => new Cell(new Formula(formula), cell.Number, style),
         { Words: { } words } => new Cell(XlsxText.Of(words), style),
         _ => new Cell(cell.Number, style),

@@ -66,6 +66,16 @@ public sealed partial class XlsxReaderTests
         Assert.True(parted > 3);
     }
 
+    [Fact]
+    public void A_line_without_a_price_says_so_in_words_and_so_do_the_sums()
+    {
+        const string Name = Written.Hostile;
+        PlannedTunnel planned = Written.Planned(Name);
+        Assert.True(planned.Orders!.Unpriced > 0);
+        Assert.Equal(planned.Orders.Unpriced, Rows(Name, "Orders").Count(row => row.Length > 12 && row[12] == "no price"));
+        Assert.All((string[])["Orders", "Cost by stage", "Stage shares"], sheet => Assert.Contains(Rows(Name, sheet), row => row[0].Contains("no price", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Sheets_have_frozen_filtered_repeated_headings_with_units_and_print_landscape(string name)
@@ -204,6 +214,6 @@ public sealed partial class XlsxReaderTests
     [GeneratedRegex("(</f>)<v>[^<]*</v>")]
     private static partial Regex Given();
 
-    [GeneratedRegex(@"^=(SUBTOTAL\(9,[A-Z]\d+:[A-Z]\d+\)|ROUND\(K\d+\*L\d+,2\)|SUMIF\(Orders!\$A\$2:\$A\$\d+,A\d+,Orders!\$M\$2:\$M\$\d+\)|SUMIF\('Stage shares'!\$E\$2:\$E\$\d+,A\d+,'Stage shares'!\$H\$2:\$H\$\d+\)|ROUND\(Orders!M\d+\*F\d+,8\)|Orders!M\d+|ROUNDDOWN\(G\d+,2\)\+IF\([A-Z0-9!:.,><=()*+-]+,0\.01,0\))$")]
+    [GeneratedRegex(@"^=(SUBTOTAL\(9,[A-Z]\d+:[A-Z]\d+\)|ROUND\(K\d+\*L\d+,2\)|IF\(ISNUMBER\(L\d+\),ROUND\(K\d+\*L\d+,2\),""no price""\)|SUMIF\(Orders!\$A\$2:\$A\$\d+,A\d+,Orders!\$M\$2:\$M\$\d+\)|SUMIF\('Stage shares'!\$E\$2:\$E\$\d+,A\d+,'Stage shares'!\$H\$2:\$H\$\d+\)|ROUND\(Orders!M\d+\*F\d+,8\)|Orders!M\d+|ROUNDDOWN\(G\d+,2\)\+IF\([A-Z0-9!:.,><=()*+-]+,0\.01,0\))$")]
     private static partial Regex OurFormula();
 }

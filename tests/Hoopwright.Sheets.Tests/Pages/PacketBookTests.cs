@@ -57,6 +57,23 @@ public sealed class PacketBookTests
     }
 
     [Fact]
+    public void No_page_of_the_contents_has_but_a_few_lines()
+    {
+        bool isSetCloser = false;
+        for (int chapters = 20; chapters <= 100; chapters++)
+        {
+            PacketBook book = new PacketBook(Paper.Letter, "test").Cover("Many chapters", ["One line."]);
+            for (int chapter = 1; chapter <= chapters; chapter++) book.Chapter("Chapter").Paragraph("Text.");
+            PdfSheet[] contents = [.. book.Pages().TakeWhile(page => page.Bookmark is null)];
+            Assert.Equal(chapters, contents.Sum(page => page.Links.Length));
+            Assert.All(contents, page => Assert.True(page.Links.Length >= 8, $"{chapters} lines leave {page.Links.Length} on a page"));
+            Assert.All(contents, page => Assert.Equal([], Collisions.In(page.Page)));
+            isSetCloser |= contents is [{ Links: [var line, ..] }] && line.Area.HeightMm < 5.7;
+        }
+        Assert.True(isSetCloser);
+    }
+
+    [Fact]
     public void No_line_of_a_paragraph_stands_alone_on_a_page() =>
         Gen.Select(Gen.Int[30, 52], Gen.Int[2, 12]).Sample((before, length) =>
         {
