@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hoopwright.Diagnostics;
+using Hoopwright.Lists;
 using Hoopwright.Orders;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -65,8 +66,8 @@ public sealed record Comparison
         List<KeyValuePair<string, string>> first = PlanLeaves.Of(before.Plan), second = PlanLeaves.Of(after.Plan);
         Dictionary<string, string> was = new(first), now = new(second);
         Dictionary<string, RuleUsed> tookBefore = Taken(before), tookAfter = Taken(after);
-        IEnumerable<string> written = OrderComparison.Joined<string>([.. first.Select(leaf => leaf.Key)], [.. second.Select(leaf => leaf.Key)]).Where(path => was.GetValueOrDefault(path) != now.GetValueOrDefault(path));
-        IEnumerable<string> silent = OrderComparison.Joined<string>([.. before.Rules.Select(rule => rule.Path)], [.. after.Rules.Select(rule => rule.Path)])
+        IEnumerable<string> written = JoinedList.Of<string>([.. first.Select(leaf => leaf.Key)], [.. second.Select(leaf => leaf.Key)]).Where(path => was.GetValueOrDefault(path) != now.GetValueOrDefault(path));
+        IEnumerable<string> silent = JoinedList.Of<string>([.. before.Rules.Select(rule => rule.Path)], [.. after.Rules.Select(rule => rule.Path)])
             .Where(path => !was.ContainsKey(path) && !now.ContainsKey(path) && tookBefore.GetValueOrDefault(path)?.Text != tookAfter.GetValueOrDefault(path)?.Text);
         return [.. written.Concat(silent).Select(path => new ComparedField(
             path, was.GetValueOrDefault(path), now.GetValueOrDefault(path), tookBefore.GetValueOrDefault(path)?.Text, tookAfter.GetValueOrDefault(path)?.Text))];
@@ -83,7 +84,7 @@ public sealed record Comparison
         var second = Keyed(after);
         return
         [
-            .. OrderComparison.Joined([.. first.Keys], [.. second.Keys]).Select(key => new ComparedDiagnostic(first.GetValueOrDefault(key), second.GetValueOrDefault(key)))
+            .. JoinedList.Of([.. first.Keys], [.. second.Keys]).Select(key => new ComparedDiagnostic(first.GetValueOrDefault(key), second.GetValueOrDefault(key)))
                 .Where(each => each.Before != each.After)
                 .OrderBy(each => each.Told.Severity switch { Severity.Error => 0, Severity.Warning => 1, Severity.Assumption => 2 }),
         ];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Lists;
 using Hoopwright.Quantities;
 using Hoopwright.Takeoff;
 
@@ -17,20 +18,6 @@ public sealed record OrderComparison
     /// <param name="before">The first; null for none.</param>
     /// <param name="after">The second; null for none.</param>
     public static OrderComparison Of(OrderList? before, OrderList? after) => new() { Stages = StagesOf(before, after), Lines = LinesOf(before, after) };
-
-    /// <summary>Two lists of names as one: each name of the second that the first has not follows the name it follows there.</summary>
-    internal static List<T> Joined<T>(IReadOnlyList<T> first, IReadOnlyList<T> second)
-    {
-        List<T> joined = [.. first];
-        HashSet<T> known = [.. first];
-        int at = 0;
-        foreach (T name in second)
-        {
-            if (known.Add(name)) joined.Insert(at++, name);
-            else at = joined.IndexOf(name) + 1;
-        }
-        return joined;
-    }
 
     private static ImmutableArray<ComparedStage> StagesOf(OrderList? before, OrderList? after)
     {
@@ -52,7 +39,7 @@ public sealed record OrderComparison
             .ToDictionary(each => each.Key, each => each.line);
         var first = Keyed(before);
         var second = Keyed(after);
-        return [.. Joined([.. first.Keys], [.. second.Keys]).Select(key => new ComparedOrder(first.GetValueOrDefault(key), second.GetValueOrDefault(key))).Where(Differs)];
+        return [.. JoinedList.Of([.. first.Keys], [.. second.Keys]).Select(key => new ComparedOrder(first.GetValueOrDefault(key), second.GetValueOrDefault(key))).Where(Differs)];
     }
 
     private static bool Differs(ComparedOrder order) => order is not { Before: { } before, After: { } after }

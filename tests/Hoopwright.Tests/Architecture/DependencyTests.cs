@@ -8,7 +8,7 @@ public sealed partial class DependencyTests
 {
     private static readonly string[] Order =
     [
-        "Running", "Quantities", "Sources", "Diagnostics", "Geometry", "ModelFiles", "Cutting", "Scheduling", "Frames", "Sun", "Weather", "Plans", "SiteBooks", "Layout", "AsBuilt", "Cover", "Strength", "Takeoff", "Pricing", "Cuts", "BeforeCuts", "Orders", "Days", "CoverSteps", "BuildSteps", "Calendar", "Inside", "Upkeep",
+        "Running", "Lists", "Quantities", "Sources", "Diagnostics", "Geometry", "ModelFiles", "Cutting", "Scheduling", "Frames", "Sun", "Weather", "Plans", "SiteBooks", "Layout", "AsBuilt", "Cover", "Strength", "Takeoff", "Pricing", "Cuts", "BeforeCuts", "Orders", "Days", "CoverSteps", "BuildSteps", "Calendar", "Inside", "Upkeep",
         "Packets", "Comparisons", "Sweeps",
     ];
 
