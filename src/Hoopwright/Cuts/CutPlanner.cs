@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.AsBuilt;
 using Hoopwright.Cuts.Progress;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
@@ -33,6 +34,8 @@ public static class CutPlanner
         var joints = new TakeoffDraft();
         var sheets = ImmutableArray.CreateBuilder<CutSheet>();
         ImmutableArray<CutRecord> records = CutRecordReader.Read(plan, found);
+        // The closest of the tolerances that wood is cut to; the length of the tunnel only decides how square it must be.
+        var near = AsBuiltTolerances.Of(plan, Length.Zero, new Answers(answers.Units));
         foreach (ImmutableArray<MaterialLine> lines in Groups(takeoff))
         {
             StockOffers offers = StockOffers.Of(lines, takeoff, plan, prices, answers.Units, found);
@@ -40,7 +43,7 @@ public static class CutPlanner
             SawRules cutter = Items.IsSawn(lines[0].Item) ? saw : saw with { Kerf = Length.Zero, Trim = Length.Zero };
             CutSheet sheet = new SheetPlanner(lines, offers, cutter, effort, found, joints, memory).Sheet(LetterOf(sheets.Count));
             ImmutableArray<CutRecord> own = [.. records.Where(record => record.Name == sheet.Name)];
-            sheets.Add(own.IsEmpty ? sheet : new CutResumer(sheet, cutter, effort, found).Resume(own));
+            sheets.Add(own.IsEmpty ? sheet : new CutResumer(sheet, cutter, Length.Min(near.Frame, near.Posts), effort, found).Resume(own));
         }
         found.AddRange(records.Where(record => sheets.All(sheet => sheet.Name != record.Name)).Select(record => new Diagnostic(
             "site-book.cut.item-unknown", Severity.Warning, record.Path + ".of", "There is no cut list of this name.", SeenText.Shorten(record.Name), NearestWord.Accepted(record.Name, [.. sheets.Select(sheet => sheet.Name)]))));

@@ -10,7 +10,7 @@ namespace Hoopwright.Cuts.Progress;
 /// <param name="Stock">The length of the stock piece.</param>
 /// <param name="Pieces">What was cut from it; none of one that is bad.</param>
 /// <param name="Left">What is left of it that can still be used; null where nobody said.</param>
-internal sealed record CutRecord(string? EntryId, string Path, string Name, Length Stock, ImmutableArray<CutPieceName> Pieces, Length? Left)
+internal sealed record CutRecord(string? EntryId, string Path, string Name, Length Stock, ImmutableArray<CutRecordPiece> Pieces, Length? Left)
 {
     /// <summary>True when nothing could be cut from it.</summary>
     public bool IsBad => Pieces.IsEmpty;

@@ -10,8 +10,9 @@ namespace Hoopwright.Cuts.Progress;
 /// <summary>
 /// Goes on with a cut list of which some stock pieces are cut or turned out bad. What is not cut yet is taken as bought, and stays as it
 /// was planned wherever that costs nothing; what has lost its place goes onto stock that lies there, onto what is left of it, or onto as little more as can be.
+/// A piece that must be longer by now than it was cut is still to cut, and what was cut lies there as a rest.
 /// </summary>
-internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort, ImmutableArray<Diagnostic>.Builder found)
+internal sealed class CutResumer(CutSheet sheet, SawRules saw, Length tolerance, CutEffort effort, ImmutableArray<Diagnostic>.Builder found)
 {
     private const string RestPrefix = "rest ";
 
@@ -22,12 +23,15 @@ internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort,
     private readonly HashSet<CutPieceName> made = [];
     private readonly List<CutBar> waiting = [.. sheet.Bars];
     private readonly List<CutBar> done = [];
+    private readonly List<Length> tooShort = [];
+    private readonly HashSet<CutPieceName> cutAnew = [];
     private int last = sheet.Bars.Length;
 
     /// <summary>The cut list as it stands.</summary>
     /// <param name="records">What the site book says of it, in order; at least one.</param>
     public CutSheet Resume(ImmutableArray<CutRecord> records)
     {
+        cutAnew.UnionWith(records.SelectMany(record => record.Pieces).Where(said => pieces.TryGetValue(said.Name, out CutBarPiece? piece) && !(said.Length is { } cut && IsShort(piece, cut))).Select(said => said.Name));
         foreach (CutRecord record in records) Take(record);
         if (done.Count == 0) return sheet;
         ImmutableArray<CutBar> left = [.. waiting.Select(WithoutMade)];
@@ -61,29 +65,40 @@ internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort,
 
     private void Take(CutRecord record)
     {
-        List<CutBarPiece> own = [];
-        foreach (CutPieceName name in record.Pieces)
+        List<CutBarPiece> own = [], said = [];
+        List<Length> shorter = [];
+        foreach ((CutPieceName name, Length? length) in record.Pieces)
         {
             if (!pieces.TryGetValue(name, out CutBarPiece? piece)) Warn("site-book.cut.piece-unknown", record, $"The cut list of {sheet.Name} has no piece of this name.", name.MemberId, NearestWord.Of(name.Text(name.Part == 1 ? 1 : 2), [.. pieces.Values.Select(TextOf)]) ?? "a name from the column of what each piece is for");
+            else if (length is { } asCut && IsShort(piece, asCut))
+            {
+                if (!cutAnew.Contains(name)) WarnOfShort(record, piece, asCut);
+                said.Add(piece);
+                shorter.Add(asCut);
+            }
             else if (!made.Add(name)) Warn("site-book.cut.twice", record, "This piece is said to be cut twice; it is needed once.", TextOf(piece), "a correction to one of the two entries");
             else own.Add(piece);
         }
-        if (own.Count == 0 && !record.IsBad) return;
-        CutBar? taken = waiting.Where(bar => AreSame(bar.Stock, record.Stock)).OrderByDescending(bar => bar.Pieces.Count(own.Contains)).ThenBy(bar => bar.Pieces.Length).ThenByDescending(bar => bar.Number).FirstOrDefault();
+        said.AddRange(own);
+        tooShort.AddRange(shorter);
+        if (said.Count == 0 && !record.IsBad) return;
+        CutBar? taken = waiting.Where(bar => AreSame(bar.Stock, record.Stock)).OrderByDescending(bar => bar.Pieces.Count(said.Contains)).ThenBy(bar => bar.Pieces.Length).ThenByDescending(bar => bar.Number).FirstOrDefault();
         if (taken is not null) waiting.Remove(taken);
         int number = taken?.Number ?? ++last;
         // What was not on the list was no part of the order either.
         (bool onHand, bool isRest) = taken is null ? (true, true) : (taken.OnHand, false);
-        if (record.IsBad)
+        Length gone = shorter.Aggregate(Length.Zero, (sum, each) => sum + each + saw.Kerf);
+        if (own.Count == 0)
         {
-            Length left = record.Left ?? Length.Zero;
+            // Nothing on it is of use as it was meant, be it bad or too short.
+            Length left = record.Left ?? (record.IsBad ? Length.Zero : Length.Max(record.Stock - saw.Trim - gone, Length.Zero));
             done.Add(new CutBar { Number = number, Pattern = 0, Stock = record.Stock, OnHand = onHand, IsRest = isRest, State = CutBarState.Bad, EntryId = record.EntryId, Trim = Length.Zero, Pieces = [], KerfLost = Length.Zero, Leftover = left, LeftoverUseful = IsUseful(left) });
             return;
         }
         CutBar cut = BarDealer.Bar(number, 0, record.Stock, onHand, [.. own.OrderByDescending(piece => JointLayout.GrainsOf(piece.Length))], saw) with { State = CutBarState.Cut, IsRest = isRest, EntryId = record.EntryId };
-        if (cut.Pieces[^1].To.Metres > record.Stock.Metres + 0.001)
+        if (cut.Pieces[^1].To.Metres + gone.Metres > record.Stock.Metres + 0.001)
             Warn("site-book.cut.too-long", record, "These pieces do not fit on that length together; they count as cut all the same.", TapeText.Of(record.Stock, saw.Units), $"at least {TapeText.Of(TapeText.RoundUpForLimit(cut.Pieces[^1].To, saw.Units), saw.Units)}");
-        Length over = record.Left ?? Length.Max(cut.Leftover, Length.Zero);
+        Length over = record.Left ?? Length.Max(cut.Leftover - gone, Length.Zero);
         done.Add(cut with { Leftover = over, LeftoverUseful = IsUseful(over) });
     }
 
@@ -166,7 +181,7 @@ internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort,
             Stock =
             [
                 .. sheet.Offers.Select((offer, index) => new UnitlessCutStock(index.ToString(CultureInfo.InvariantCulture), JointLayout.GrainsOf(offer.Length) + RoundingGrains, offer.CostInPlan.Amount, LimitOf(offer))),
-                .. done.Where(bar => JointLayout.GrainsOf(bar.Leftover - saw.Trim) >= shortest).GroupBy(bar => JointLayout.GrainsOf(bar.Leftover)).OrderBy(group => group.Key)
+                .. done.Select(bar => bar.Leftover).Concat(tooShort).Where(rest => JointLayout.GrainsOf(rest - saw.Trim) >= shortest).GroupBy(JointLayout.GrainsOf).OrderBy(group => group.Key)
                     .Select(group => new UnitlessCutStock(RestPrefix + group.Key.ToString(CultureInfo.InvariantCulture), group.Key, 0, group.Count())),
             ],
             Pieces = [.. wanted.GroupBy(IdOf).Select(group => new UnitlessCutPiece(group.Key, JointLayout.GrainsOf(group.First().Length), group.Count()))],
@@ -213,6 +228,8 @@ internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort,
 
     private bool IsUseful(Length left) => left > Length.Zero && left >= saw.UsefulLeftover;
 
+    private bool IsShort(CutBarPiece piece, Length cut) => piece.Length - cut > tolerance;
+
     private void WarnOfFurther(ImmutableArray<Length> further)
     {
         foreach (IGrouping<Length, Length> more in further.GroupBy(length => length))
@@ -220,6 +237,15 @@ internal sealed class CutResumer(CutSheet sheet, SawRules saw, CutEffort effort,
             found.Add(new Diagnostic("cuts.further", Severity.Warning, "siteBook",
                 $"What was cut or turned out bad leaves too little {sheet.Name}: {more.Count()} more of this length must be had.", TapeText.Of(more.Key, saw.Units), "buy it, or enter what lies there as stock on hand"));
         }
+    }
+
+    private void WarnOfShort(CutRecord record, CutBarPiece piece, Length cut)
+    {
+        string needed = TapeText.Of(TapeText.RoundUpForLimit(piece.Length, saw.Units), saw.Units);
+        // What it would serve as: the longest other piece that it still makes.
+        CutBarPiece? other = pieces.Values.Where(each => each != piece && !made.Contains(CutPieceName.Of(each)) && JointLayout.GrainsOf(each.Length) <= JointLayout.GrainsOf(cut)).OrderByDescending(each => each.Length.Metres).ThenBy(TextOf, StringComparer.Ordinal).FirstOrDefault();
+        Warn("site-book.cut.too-short", record, $"{TextOf(piece)} must be longer by now than it was cut, so it counts as still to cut and what was cut as a rest.", TapeText.Of(cut, saw.Units),
+            other is null ? $"{needed}: cut it anew" : $"{needed}: cut it anew; what was cut would still make {TextOf(other)}");
     }
 
     private void Warn(string code, CutRecord record, string message, string seen, string accepted) =>

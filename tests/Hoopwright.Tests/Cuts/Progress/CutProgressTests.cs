@@ -102,8 +102,64 @@ public sealed class CutProgressTests
     }
 
     [Fact]
+    public void A_piece_that_must_be_longer_than_it_was_cut_is_told_and_cut_anew_and_what_was_cut_is_a_rest()
+    {
+        CutBar bar = Boards.Bars.First(bar => bar.Pieces.Length > 1);
+        CutBarPiece piece = bar.Pieces[0];
+        Length cut = Rounded(piece.Length - Length.FromInches(3));
+        PlannedTunnel after = Work(With([(Boards.Name, SaidWith(bar, (piece, cut)))]));
+        CutSheet sheet = Same(after, Boards);
+        Diagnostic told = Assert.Single(after.Diagnostics, each => each.Code.StartsWith("site-book.cut", StringComparison.Ordinal));
+        Assert.Equal(("site-book.cut.too-short", $"siteBook[{Plan.SiteBook.Length}].value", Severity.Warning), (told.Code, told.Path, told.Severity));
+        Assert.Equal(TapeText.Of(cut, Plan.Units!.Value), told.Seen);
+        Assert.Contains(CutPieceName.Of(piece).Text(piece.Parts), told.Message, StringComparison.Ordinal);
+        Assert.StartsWith(TapeText.Of(TapeText.RoundUpForLimit(piece.Length, Plan.Units.Value), Plan.Units.Value), told.Accepted, StringComparison.Ordinal);
+        CutBar done = Assert.Single(sheet.Bars, each => each.State == CutBarState.Cut);
+        Assert.Equal(bar.Pieces.Skip(1).Select(each => each.Number).Order(StringComparer.Ordinal), done.Pieces.Select(each => each.Number).Order(StringComparer.Ordinal));
+        // Of the bar no more is left than the short piece leaves, and the piece itself is still to cut or to be ordered.
+        Assert.True(done.Leftover.Metres <= bar.Stock.Metres - bar.Pieces.Sum(each => each.Length.Metres) + Length.FromInches(3.1).Metres);
+        Holds(Boards, sheet);
+
+        // Cut anew from another one, nothing is left to say.
+        CutBar other = Boards.Bars.First(each => each.Number != bar.Number && each.Stock >= piece.Length);
+        string anew = $"{TapeText.Of(other.Stock, Plan.Units.Value)}: {CutPieceName.Of(piece).Text(piece.Parts)} {TapeText.Of(piece.Length, Plan.Units.Value)}";
+        after = Work(With([(Boards.Name, SaidWith(bar, (piece, cut))), (Boards.Name, anew)]));
+        Assert.DoesNotContain(after.Diagnostics, each => each.Code.StartsWith("site-book.cut", StringComparison.Ordinal));
+        Holds(Boards, Same(after, Boards));
+    }
+
+    [Fact]
+    public void What_was_cut_too_short_serves_for_a_shorter_piece()
+    {
+        // The only piece on its bar comes out as long as a piece that loses its place elsewhere: nothing more is bought for that one.
+        CutBar alone = Boards.Bars.OrderByDescending(bar => bar.Pieces[0].Length.Metres).First(bar => Boards.Bars.Any(other => other.Number != bar.Number && other.Pieces[^1].Length < bar.Pieces[0].Length - Length.FromFeet(1)));
+        CutBarPiece shorter = Boards.Bars.Where(bar => bar.Number != alone.Number).SelectMany(bar => bar.Pieces).Where(piece => piece.Length < alone.Pieces[0].Length - Length.FromFeet(1)).MaxBy(piece => piece.Length.Metres)!;
+        CutBar home = Boards.Bars.First(bar => bar.Pieces.Contains(shorter));
+        Length cut = shorter.Length + Length.FromInches(1);
+        string stock = TapeText.Of(alone.Stock, Plan.Units!.Value);
+        PlannedTunnel after = Work(With([(Boards.Name, $"{stock}: {CutPieceName.Of(alone.Pieces[0]).Text(alone.Pieces[0].Parts)} {TapeText.Of(Rounded(cut), Plan.Units.Value)}, 0' 1\" left"), (Boards.Name, $"{TapeText.Of(home.Stock, Plan.Units.Value)}: bad")]));
+        CutSheet sheet = Same(after, Boards);
+        Assert.Contains("would still make", Assert.Single(after.Diagnostics, each => each.Code == "site-book.cut.too-short").Accepted, StringComparison.Ordinal);
+        Assert.Contains(sheet.Bars, bar => bar.IsRest && bar.State == CutBarState.ToCut && Math.Abs((bar.Stock - cut).Inches) < 0.1);
+        Holds(Boards, sheet);
+    }
+
+    [Theory]
+    [InlineData(0.0625)]
+    [InlineData(-3)]
+    public void A_piece_that_is_short_within_the_tolerance_or_too_long_counts_as_cut(double shortByInches)
+    {
+        CutBar bar = Boards.Bars[0];
+        CutBarPiece piece = bar.Pieces[0];
+        PlannedTunnel after = Work(With([(Boards.Name, SaidWith(bar, (piece, Rounded(piece.Length - Length.FromInches(shortByInches)))))]));
+        Assert.DoesNotContain(after.Diagnostics, each => each.Code.StartsWith("site-book.cut", StringComparison.Ordinal));
+        Assert.Equal(1, Same(after, Boards).Progress!.Cut);
+        Assert.Equal(Boards.Bars.Length - 1, Same(after, Boards).Progress!.Kept);
+    }
+
+    [Fact]
     public void Whatever_happens_at_the_saw_every_piece_is_cut_once_from_stock_that_is_there_or_ordered() =>
-        Gen.Select(Gen.OneOf("gothic-26ft", "round-14ft", "metric-9m"), Gen.Int[0, 3].Array[1, 12], Gen.Int[0, 1000].Array[12]).Sample((example, kinds, picks) =>
+        Gen.Select(Gen.OneOf("gothic-26ft", "round-14ft", "metric-9m"), Gen.Int[0, 4].Array[1, 12], Gen.Int[0, 1000].Array[12]).Sample((example, kinds, picks) =>
         {
             PlannedTunnel before = example == "gothic-26ft" ? Planned : Work(SamplePlans.Example(example));
             List<(string, string)> said = [];
@@ -116,6 +172,7 @@ public sealed class CutProgressTests
                 {
                     0 => Said(bar, before.Units),
                     1 => $"{stock}: bad",
+                    3 => SaidWith(bar, before.Units, (bar.Pieces[picks[at] % bar.Pieces.Length], bar.Pieces[picks[at] % bar.Pieces.Length].Length * 0.75)),
                     2 => $"{stock}: bad, {TapeText.Of(bar.Stock / 2, before.Units)} left",
                     _ => $"{stock}: {CutPieceName.Of(bar.Pieces[^1]).Text(bar.Pieces[^1].Parts)}",
                 }));
@@ -154,6 +211,14 @@ public sealed class CutProgressTests
     private static string Said(CutBar bar) => Said(bar, Plan.Units!.Value);
 
     private static string Said(CutBar bar, UnitSystem units) => $"{TapeText.Of(bar.Stock, units)}: {string.Join(", ", bar.Pieces.Select(piece => CutPieceName.Of(piece).Text(piece.Parts)))}";
+
+    private static string SaidWith(CutBar bar, (CutBarPiece Piece, Length Length) cut) => SaidWith(bar, Plan.Units!.Value, cut);
+
+    /// <summary>As the app writes it, with the length of every piece.</summary>
+    private static string SaidWith(CutBar bar, UnitSystem units, (CutBarPiece Piece, Length Length) cut) =>
+        $"{TapeText.Of(bar.Stock, units)}: {string.Join(", ", bar.Pieces.Select(piece => $"{CutPieceName.Of(piece).Text(piece.Parts)} {TapeText.Of(piece == cut.Piece ? cut.Length : piece.Length, units)}"))}";
+
+    private static Length Rounded(Length length) => TapeText.RoundForMember(length, Plan.Units!.Value);
 
     private static string Names(CutBar bar) => string.Join(' ', bar.Pieces.Select(piece => piece.Number));
 
