@@ -21,6 +21,8 @@ internal sealed class StraightEngine : IEngine
 
     public Task<string> FrameAsync(string model) => throw new NotSupportedException();
 
+    public Task<string> CutAsync(string job) => throw new NotSupportedException();
+
     public Task<string> WhyAsync(string document, string path) => Task.FromResult(EngineWork.Why(document, path));
 
     public Task<string> CompareAsync(string before, string after) => Task.FromResult(EngineWork.Compare(before, after));

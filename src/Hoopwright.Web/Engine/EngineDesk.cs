@@ -20,6 +20,9 @@ internal static partial class EngineDesk
     internal static string Frame(string model) => EngineWork.Frame(model);
 
     [JSExport]
+    internal static string Cut(string job) => EngineWork.Cut(job);
+
+    [JSExport]
     internal static string Whole(string document) => EngineWork.Whole(document);
 
     [JSExport]

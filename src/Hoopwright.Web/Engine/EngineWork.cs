@@ -108,6 +108,24 @@ public static partial class EngineWork
         });
     }
 
+    /// <summary>Any list of pieces, as the verb cut cuts it.</summary>
+    /// <param name="job">The job file as text.</param>
+    /// <returns>JSON: answer, the text that the command line writes for machines; table, that for people; seconds; diagnostics [severity, path, message, seen, accepted].</returns>
+    public static string Cut(string job)
+    {
+        long start = Stopwatch.GetTimestamp();
+        CutFileAnswer answer = CutFile.Solve(Encoding.UTF8.GetBytes(job));
+        TimeSpan took = Stopwatch.GetElapsedTime(start);
+        return Json(json =>
+        {
+            json.WriteString("answer", Encoding.UTF8.GetString(CutFileJson.Of(answer, took)));
+            json.WriteString("table", CutFileSheet.Of(answer));
+            json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
+            json.WritePropertyName("diagnostics");
+            DiagnosticJson.Write(json, answer.Diagnostics);
+        });
+    }
+
     /// <summary>Everything, with the drawings that need it.</summary>
     /// <param name="document">The plan as text.</param>
     /// <returns>JSON: results, as the command line prints them, and drawings [name, title, description, svg] of what it stands, film and cuts.</returns>

@@ -15,6 +15,9 @@ public interface IEngine
     /// <summary>See <see cref="EngineWork.Frame"/>.</summary>
     Task<string> FrameAsync(string model);
 
+    /// <summary>See <see cref="EngineWork.Cut"/>.</summary>
+    Task<string> CutAsync(string job);
+
     /// <summary>See <see cref="EngineWork.Whole"/>.</summary>
     Task<string> WholeAsync(string document);
 

@@ -23,6 +23,9 @@ public sealed partial class WorkerEngine : IEngine
     public Task<string> FrameAsync(string model) => AskAsync("deep", "Frame", model);
 
     /// <inheritdoc/>
+    public Task<string> CutAsync(string job) => AskAsync("deep", "Cut", job);
+
+    /// <inheritdoc/>
     public Task<string> WholeAsync(string document) => AskAsync("deep", "Whole", document);
 
     /// <inheritdoc/>
