@@ -40,7 +40,8 @@ public static class FixedSeeds
             return;
         }
 
-        ParallelLoopResult loop = Parallel.For(0, iter, new ParallelOptions { MaxDegreeOfParallelism = threads }, (number, state) =>
+        // Without a bound the thread pool takes each long case for a stuck one and adds a thread for it, in the end hundreds with their memory.
+        ParallelLoopResult loop = Parallel.For(0, iter, new ParallelOptions { MaxDegreeOfParallelism = threads < 0 ? Environment.ProcessorCount : threads }, (number, state) =>
         {
             // Cases before the first that fails are all tried, so that it is the same one in every run.
             if (!Holds(gen, holds, CaseOf(of, number))) state.Break();
