@@ -11,7 +11,7 @@ internal sealed class DayOption
         if (result.GetValueOrDefault<string?>() is { } text && Day(text) is null) result.AddError($"'{text}' is not a day; write it as 2026-03-01.");
     });
 
-    public Option<string?> Option { get; } = new("--date") { Description = "The day on the sheets, as 2026-03-01; today when left out. The same plan and day give the same bytes." };
+    public Option<string?> Option { get; } = new("--date") { HelpName = "DAY", Description = "The day on the sheets, as 2026-03-01; today when left out. The same plan and day give the same bytes." };
 
     /// <summary>The day given, or today.</summary>
     public DateOnly Of(ParseResult parsed) => Day(parsed.GetValue(Option) ?? "") ?? DateOnly.FromDateTime(DateTime.Now);

@@ -19,9 +19,9 @@ internal sealed class WeatherInput
         });
     }
 
-    public Option<string?> From { get; } = new("--from") { Description = "The first of the seven days looked at, as 2026-04-18; the first of the file when left out." };
+    public Option<string?> From { get; } = new("--from") { HelpName = "DAY", Description = "The first of the seven days looked at, as 2026-04-18; the first of the file when left out." };
 
-    public Option<string?> Clock { get; } = new("--clock") { Description = "By how much the clock on the wall is ahead of universal time, as -04:00, for files that do not say." };
+    public Option<string?> Clock { get; } = new("--clock") { HelpName = "HOURS", Description = "By how much the clock on the wall is ahead of universal time, as -04:00, for files that do not say." };
 
     /// <summary>Reads the file.</summary>
     public WeatherReading Read(ParseResult parsed, string file, Terminal terminal) =>

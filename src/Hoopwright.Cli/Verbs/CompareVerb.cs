@@ -15,7 +15,7 @@ internal static class CompareVerb
     {
         var before = new PlanInput("BEFORE");
         var second = new Argument<string>("AFTER") { Description = "The plan file that it is held against." };
-        var folder = new Option<string?>("--out") { Description = "A folder for a drawing of both bows with their limits; none when left out." };
+        var folder = new Option<string?>("--out") { HelpName = "FOLDER", Description = "A folder for a drawing of both bows with their limits; none when left out." };
         var date = new DayOption();
         var command = new Command("compare", """
             Shows what differs between two plans, field by field, and what it changes: what they stand, cost by stage, counts,

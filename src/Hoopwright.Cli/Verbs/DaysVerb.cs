@@ -162,7 +162,7 @@ internal static class DaysVerb
 
         public Option<int?> Odds { get; } = new("--odds") { Description = "Try so many seasons and tell the odds of being done by each day.", HelpName = "SEASONS" };
 
-        public Option<ulong> Seed { get; } = new("--seed") { Description = "What the seasons are drawn by; 1 when left out. The same seed gives the same odds.", DefaultValueFactory = _ => 1 };
+        public Option<ulong> Seed { get; } = new("--seed") { HelpName = "NUMBER", Description = "What the seasons are drawn by; 1 when left out. The same seed gives the same odds.", DefaultValueFactory = _ => 1 };
 
         public Option<string?> Wall { get; } = new("--wall") { Description = "Write the crew calendar as a PDF for the wall, a page a month and what to load on each day.", HelpName = "FILE" };
 

@@ -16,8 +16,8 @@ internal static class MergeVerb
     {
         var first = new Argument<string>("PLAN") { Description = "One copy; - reads standard input." };
         var second = new Argument<string>("OTHER") { Description = "The other copy." };
-        var to = new Option<string>("--out") { Description = "The plan file to write; may be one of the two.", Required = true };
-        var decide = new Option<string[]>("--decide") { Description = "A field and its value, such as frame.span=\"30 ft\", for one of which the copies say different things; may be given several times.", DefaultValueFactory = _ => [] };
+        var to = new Option<string>("--out") { HelpName = "FILE", Description = "The plan file to write; may be one of the two.", Required = true };
+        var decide = new Option<string[]>("--decide") { HelpName = "PATH=VALUE", Description = "A field and its value, such as frame.span=\"30 ft\", for one of which the copies say different things; may be given several times.", DefaultValueFactory = _ => [] };
         decide.Validators.Add(result =>
         {
             foreach (string given in result.GetValueOrDefault<string[]>() ?? [])
@@ -25,7 +25,7 @@ internal static class MergeVerb
                 if (given.IndexOf('=', StringComparison.Ordinal) <= 0) result.AddError($"'{given}' says no value; write a field, = and its value, such as frame.span=\"30 ft\".");
             }
         });
-        var by = new Option<string?>("--by") { Description = "Who decides, as it is to stand in the plan." };
+        var by = new Option<string?>("--by") { HelpName = "NAME", Description = "Who decides, as it is to stand in the plan." };
         var json = new Option<bool>("--json") { Description = "For machines: one JSON document on standard output." };
         var command = new Command("merge", """
             Puts two copies of a plan together: every entry of both site books, and of each field what was written last knowing of the

@@ -20,13 +20,13 @@ internal static class PacketVerb
     public static Command Command(Terminal terminal)
     {
         var input = new PlanInput();
-        var folder = new Option<string>("--out") { Description = "The folder to write to; made when it is not there.", DefaultValueFactory = _ => "packet" };
+        var folder = new Option<string>("--out") { HelpName = "FOLDER", Description = "The folder to write to; made when it is not there.", DefaultValueFactory = _ => "packet" };
         var zip = new Option<bool>("--zip") { Description = "One zip file, packet.zip, in that folder." };
         var paper = new Option<string>("--paper") { Description = "letter or a4; by the plan's units when left out." };
         paper.AcceptOnlyFromAmong("letter", "a4");
         var drawnOn = new Option<string?>("--drawings") { Description = "The paper of the drawings, where it is larger than that of the pages: tabloid or a3." };
         drawnOn.AcceptOnlyFromAmong("tabloid", "a3");
-        var revision = new Option<string?>("--revision") { Description = "Which revision it is, as the title strips are to print it, such as B." };
+        var revision = new Option<string?>("--revision") { HelpName = "MARK", Description = "Which revision it is, as the title strips are to print it, such as B." };
         var crew = new Option<string?>("--crew") { Description = "Also crew sheets, crew-es.pdf, and step cards, cards-es.pdf: what those who set out, dig, cover and cut need, in their language: en or es." };
         crew.AcceptOnlyFromAmong([.. CrewWords.Languages]);
         var date = new DayOption();

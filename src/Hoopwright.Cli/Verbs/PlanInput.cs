@@ -11,7 +11,7 @@ internal sealed class PlanInput(string name = "PLAN")
 {
     public Argument<string> File { get; } = new(name) { Description = "The plan file; - reads standard input." };
 
-    public Option<string?> Prices { get; } = new("--prices") { Description = "A price book file whose prices come after those of the plan." };
+    public Option<string?> Prices { get; } = new("--prices") { HelpName = "FILE", Description = "A price book file whose prices come after those of the plan." };
 
     public Option<bool> Json { get; } = new("--json") { Description = "For machines: one JSON document on standard output." };
 

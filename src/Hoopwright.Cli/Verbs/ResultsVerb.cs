@@ -13,7 +13,7 @@ internal static class ResultsVerb
     public static Command Command(Terminal terminal)
     {
         var input = new PlanInput();
-        var only = new Option<string?>("--only") { Description = "Only the part at this path, such as frame.bow or orders." };
+        var only = new Option<string?>("--only") { HelpName = "PATH", Description = "Only the part at this path, such as frame.bow or orders." };
         var command = new Command("results", """
             Prints every computed number as JSON: SI values with the unit in the name, and texts as the tape shows them.
 

@@ -18,14 +18,14 @@ internal static class SweepVerb
     public static Command Command(Terminal terminal)
     {
         var input = new PlanInput();
-        var vary = new Option<string[]>("--vary") { Description = "A field of the plan and the values to try: PATH=a,b,c. More than once for every combination.", AllowMultipleArgumentsPerToken = false };
-        var keep = new Option<int?>("--keep") { Description = "Only the first so many of the ranking." };
+        var vary = new Option<string[]>("--vary") { HelpName = "PATH=a,b,c", Description = "A field of the plan and the values to try: PATH=a,b,c. More than once for every combination.", AllowMultipleArgumentsPerToken = false };
+        var keep = new Option<int?>("--keep") { HelpName = "COUNT", Description = "Only the first so many of the ranking." };
         var csv = new Option<bool>("--csv") { Description = "For spreadsheets: a CSV table on standard output." };
-        var resume = new Option<string?>("--resume") { Description = "Keeps the designs worked out in this file; a later run goes on from it." };
-        var cores = new Option<int?>("--cores") { Description = "How many designs are worked out at once; as many as there are cores when left out. The answer does not depend on it." };
+        var resume = new Option<string?>("--resume") { HelpName = "FILE", Description = "Keeps the designs worked out in this file; a later run goes on from it." };
+        var cores = new Option<int?>("--cores") { HelpName = "COUNT", Description = "How many designs are worked out at once; as many as there are cores when left out. The answer does not depend on it." };
         var changes = new Option<bool>("--changes") { Description = "Instead of --vary: what would make the tunnel stronger, ranked by gain and cost." };
-        var steps = new Option<int>("--steps") { Description = "With --changes: how many changes are made one after the other, the best of each round, to see what it takes to stand; 0 for none.", DefaultValueFactory = _ => 4 };
-        var folder = new Option<string?>("--out") { Description = "With --changes: a folder for drawings of the bow before and after the first of the ranking." };
+        var steps = new Option<int>("--steps") { HelpName = "COUNT", Description = "With --changes: how many changes are made one after the other, the best of each round, to see what it takes to stand; 0 for none.", DefaultValueFactory = _ => 4 };
+        var folder = new Option<string?>("--out") { HelpName = "FOLDER", Description = "With --changes: a folder for drawings of the bow before and after the first of the ranking." };
         var date = new DayOption();
         keep.Validators.Add(result => AtLeastOne(result, "--keep"));
         cores.Validators.Add(result => AtLeastOne(result, "--cores"));

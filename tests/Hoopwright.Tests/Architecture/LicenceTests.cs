@@ -18,6 +18,7 @@ public sealed class LicenceTests
     [InlineData("tests", 80)]
     [InlineData("bench", 30)]
     [InlineData("fuzz", 1)]
+    [InlineData("mutants", 1)]
     [InlineData("release", 0)]
     public void Every_package_is_under_a_licence_that_permits_its_use(string folder, int atLeast)
     {

@@ -75,6 +75,28 @@ public sealed class PlanePathTests
         });
 
     [Fact]
+    public void What_is_met_within_a_hair_is_met_once()
+    {
+        // A tape cannot tell a tenth of a nanometre: neither can a foot, a peak or the end of a rafter be missed by it.
+        Length hair = Length.FromMetres(1e-10), radius = Length.FromMetres(3);
+        PlanePath half = HalfCircle(3);
+        foreach (Length off in (Length[])[-hair, Length.Zero, hair])
+        {
+            // Where a circle is touched the height changes with the root of what is missed.
+            Assert.Equal(0, half.HeightAt(radius + off)!.Value.Metres, 1e-4);
+            Assert.Equal(0, half.HeightAt(-radius + off)!.Value.Metres, 1e-4);
+            Assert.Equal(0, Assert.Single(half.CrossingsAtHeight(radius + off).Take(1)).Point.Across.Metres, 1e-4);
+            PlanePath rafter = PlanePath.Of(new LineSegment(At(0, 1), At(2, 2)));
+            Assert.Equal(1, rafter.HeightAt(off)!.Value.Metres, 1e-8);
+            Assert.Equal(2, rafter.HeightAt(Length.FromMetres(2) + off)!.Value.Metres, 1e-8);
+            Assert.Equal(0, Assert.Single(rafter.CrossingsAtHeight(Length.FromMetres(1) + off)).Point.Across.Metres, 1e-8);
+            Assert.Equal(2, Assert.Single(rafter.CrossingsAtHeight(Length.FromMetres(2) + off)).Point.Across.Metres, 1e-8);
+        }
+        Assert.Null(half.HeightAt(radius + Length.FromMetres(1e-6)));
+        Assert.Null(PlanePath.Of(new LineSegment(At(0, 1), At(2, 2))).HeightAt(Length.FromMetres(-1e-6)));
+    }
+
+    [Fact]
     public void An_upright_leg_has_a_range_of_heights()
     {
         PlanePath path = LegsAndHalfCircle(3, 2);
@@ -107,6 +129,8 @@ public sealed class PlanePathTests
             Assert.Equal(points.Max(point => point.Across.Metres), bounds.Most.Across.Metres, 1e-5);
             Assert.Equal(points.Min(point => point.Up.Metres), bounds.Least.Up.Metres, 1e-5);
             Assert.Equal(points.Max(point => point.Up.Metres), bounds.Most.Up.Metres, 1e-5);
+            Assert.Equal(points.Max(point => point.Across.Metres) - points.Min(point => point.Across.Metres), bounds.Width.Metres, 2e-5);
+            Assert.Equal(points.Max(point => point.Up.Metres) - points.Min(point => point.Up.Metres), bounds.Height.Metres, 2e-5);
         });
 
     [Fact]
@@ -169,6 +193,8 @@ public sealed class PlanePathTests
                 var middle = new PlanePoint((outline[i - 1].Across + outline[i].Across) / 2, (outline[i - 1].Up + outline[i].Up) / 2);
                 Assert.InRange(radiusM - Radius(middle), 0, toleranceM + 1e-12);
             }
+            // One chord fewer would leave the arc by more: the rise of a chord over half the angle α is r(1 − cos α) (as above, the handbook's circle segment).
+            if (outline.Length > 2) Assert.True(radiusM * (1 - Math.Cos(Math.PI / 2 / (outline.Length - 2))) > toleranceM, $"{outline.Length - 1} chords of {radiusM} m within {toleranceM} m");
         });
 
     private static Gen<PlanePath> Shapes { get; } =

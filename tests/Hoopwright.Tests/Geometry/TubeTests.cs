@@ -84,6 +84,8 @@ public sealed class TubeTests
             Assert.Equal((solid.Area - hole.Area).SquareInches, square.Area.SquareInches, 1e-9);
             Assert.Equal((solid.SecondMoment - hole.SecondMoment).Inches4, square.SecondMoment.Inches4, 1e-9);
             Assert.Equal(Math.Sqrt(square.SecondMoment.Inches4 / square.Area.SquareInches), square.RadiusOfGyration.Inches, 1e-9);
+            // Steel has 7850 kg/m³ (EN 1993-1-1, 3.2.6 by way of EN 1991-1-1 table A.4: 78.5 kN/m³; from memory).
+            Assert.Equal(7850 * square.Area.SquareMetres, square.SteelMass.KilogramsPerMetre, 1e-9);
 
             var round = new RoundTube(outside, wall);
             Assert.Equal(Math.Sqrt(round.SecondMoment.Inches4 / round.Area.SquareInches), round.RadiusOfGyration.Inches, 1e-9);
