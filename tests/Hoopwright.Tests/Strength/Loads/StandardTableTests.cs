@@ -1,6 +1,5 @@
 using Hoopwright.Layout;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
 
