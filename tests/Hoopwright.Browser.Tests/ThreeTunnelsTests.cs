@@ -31,7 +31,7 @@ public sealed class ThreeTunnelsTests(Site site)
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).ClickAsync();
         await page.Locator(".paper svg").WaitForAsync();
         // What a starter plan says and this one does not is left to be taken as usual again.
-        JsonObject begun = JsonNode.Parse(await Visit.SavedAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save the plan file" })))!.AsObject();
+        JsonObject begun = await SavedAsync(page);
         List<(string Path, string? Value)> left = [.. Leaves(plan).Select(leaf => (leaf.Path, (string?)leaf.Value)).Concat(Leaves(begun).Where(leaf => !Has(plan, leaf.Path)).Select(leaf => (leaf.Path, (string?)null)))
             .Where(leaf => leaf.Path is not ("hoopwright" or "frame.bow.shape" or "units"))];
         foreach ((string _, string stage) in Visit.Stages)
@@ -46,8 +46,7 @@ public sealed class ThreeTunnelsTests(Site site)
         }
         Assert.Empty(left);
         await Visit.SettledAsync(page);
-        JsonObject saved = JsonNode.Parse(await Visit.SavedAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save the plan file" })))!.AsObject();
-        Assert.Equal(Leaves(plan).Order(), Leaves(saved).Order());
+        Assert.Equal(Leaves(plan).Order(), Leaves(await SavedAsync(page)).Order());
 
         PlannedTunnel planned = TunnelWorks.Plan(PlanReader.Read(Encoding.UTF8.GetBytes(text)));
         string band = await page.Locator(".band").InnerTextAsync();
@@ -79,9 +78,15 @@ public sealed class ThreeTunnelsTests(Site site)
             await item.WaitForAsync();
         }
         ILocator field = Visit.Field(page, path);
-        if (await field.EvaluateAsync<string>("field => field.tagName") == "SELECT") await field.SelectOptionAsync(value ?? "");
+        if (await field.EvaluateAsync<string>("field => field.tagName") == "SELECT") await field.SelectOptionAsync(new SelectOptionValue { Value = value ?? "" });
         else await field.FillAsync(value ?? "");
         await Assertions.Expect(field).ToHaveValueAsync(value ?? "");
+    }
+
+    private static async Task<JsonObject> SavedAsync(IPage page)
+    {
+        await Visit.StageAsync(page, "Packet");
+        return JsonNode.Parse(await Visit.SavedAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save the plan file" })))!.AsObject();
     }
 
     private static bool Has(JsonObject plan, string path) => Leaves(plan).Any(leaf => leaf.Path == path);
