@@ -54,7 +54,7 @@ internal static class DesignSummary
         yield return ("Cover", $"{(planned.Cover!.Layers == 1 ? "one layer" : string.Create(CultureInfo.InvariantCulture, $"{planned.Cover.Layers} layers"))} of film {TapeText.OfThickness(planned.Cover.Thickness, units)}, rolls {string.Join(", ", planned.Film!.Rolls.Select(roll => $"{Tape(roll.Offer.Width)} × {Tape(roll.Offer.Length)}"))}", "film-cuts");
         yield return ("Ground snow", planned.Strength?.Loads.GroundSnow is { } snow ? TapeText.Of(snow, units) : NotGiven, "strength-loads");
         yield return ("Wind", planned.Strength?.Loads.Wind is { } wind ? $"{TapeText.Of(wind, units)}, {planned.Strength.WindNoun}" : NotGiven, "strength-loads");
-        yield return ("Frost, soil", $"{(site.FrostDepth is { } frost ? "frost to " + Tape(frost.Value) : "frost depth " + NotGiven)}; soil {(site.Soil is { } soil ? PacketWriter.OneLine(soil) : NotGiven)}", shown.Ground);
+        yield return ("Frost, soil", $"{(site.FrostDepth is { } frost ? "frost to " + Tape(frost.Value) : "frost depth " + NotGiven)}; soil {(site.Soil is { } soil ? PacketWriter.OneLine(soil) : site.SoilClass is { } known ? SoilOf(known) : NotGiven)}", shown.Ground);
         if (planned.Strength is { NotChecked: null } strength) yield return ("Held against", $"{strength.Loads.Standard switch { LoadStandard.Asce7Of2016 => "ASCE 7-16", LoadStandard.Asce7Of2022 => "ASCE 7-22", LoadStandard.En1991 => "EN 1991" }}: {VerdictWords.Of(strength.Verdict)}", "strength-bow");
         if (Haul.Of(planned) is { } haul) yield return ("To carry", $"about {TapeText.OfLoad(haul.All, units)}: steel tube {TapeText.OfLoad(haul.Steel, units)}, lumber about {TapeText.OfLoad(haul.Lumber, units)}, dry concrete {TapeText.OfLoad(haul.DryConcrete, units)}, film {TapeText.OfLoad(haul.Film, units)}", null);
         yield return ("Materials", $"{orders.Total} {orders.Currency}{(orders.Unpriced > 0 ? string.Create(CultureInfo.InvariantCulture, $", without {orders.Unpriced} lines that have no price") : "")}", "orders");
@@ -95,4 +95,14 @@ internal static class DesignSummary
     }
 
     private static string Kind(SideWall side) => side.Kind switch { SideKind.RollUp => "rolls up", SideKind.Drop => "drops", SideKind.Fixed => "fixed" };
+
+    private static string SoilOf(SoilClass soil) => soil switch
+    {
+        SoilClass.Bedrock => "of the class bedrock",
+        SoilClass.SedimentaryRock => "of the class sedimentary rock",
+        SoilClass.Gravel => "of the class gravel",
+        SoilClass.Sand => "of the class sand",
+        SoilClass.Clay => "of the class clay",
+        SoilClass.Soft => "of the class soft ground",
+    };
 }

@@ -130,6 +130,8 @@ public sealed class WoodFastenerTests
             YieldLimit limit = YieldLimit.Of(fastener, 2 * Inch, 1.5 * Inch, bearingPa, bearingPa, 0);
             FastenerCheck both = FastenerCheck.Of(fastener, 0.5, 2 * Inch, limit, Plain, pullN, pushN);
             double pull = FastenerCheck.Of(fastener, 0.5, 2 * Inch, limit, Plain, pullN, 0).Utilisation, push = FastenerCheck.Of(fastener, 0.5, 2 * Inch, limit, Plain, 0, pushN).Utilisation;
+            // Twice as deep holds twice as much (NDS-2018, 12.2: withdrawal values are a length of shank or thread; from memory).
+            Assert.Equal(2, both.WithdrawalN / FastenerCheck.Of(fastener, 0.5, Inch, limit, Plain, pullN, pushN).WithdrawalN, 1e-9);
             Assert.True(both.Utilisation <= (pull + push) * (1 + 1e-12));
             Assert.True(both.Utilisation >= Math.Min(pull, push) * (1 - 1e-12));
             if (fastener.Kind == FastenerKind.Nail) Assert.Equal(pull + push, both.Utilisation, 1e-9);
