@@ -2,17 +2,17 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using Bunit;
 using Hoopwright.Testing;
 using Hoopwright.Web.Engine;
 using Hoopwright.Web.Parts;
 using Hoopwright.Web.State;
+using UglyToad.PdfPig;
 
 namespace Hoopwright.Web.Tests;
 
-public sealed partial class PacketPanelTests : BunitContext
+public sealed class PacketPanelTests : BunitContext
 {
     [Fact]
     public async Task What_is_chosen_goes_to_the_engine_with_each_button()
@@ -69,7 +69,8 @@ public sealed partial class PacketPanelTests : BunitContext
         Assert.DoesNotContain("\nDIMENSION\n", Drawing(wish with { What = "dxf", Dimensions = "exploded" }), StringComparison.Ordinal);
         // Points of Letter, and of A3 across (ISO 216): 72 to the inch.
         byte[] large = EngineWork.Packet(wish with { What = "pdf", Drawings = "a3" });
-        Assert.Equal(["1190.551 841.89", "612 792"], Boxes().Matches(Encoding.Latin1.GetString(large)).Select(match => match.Groups[1].Value).Distinct().Order(StringComparer.Ordinal));
+        using PdfDocument pages = PdfDocument.Open(large);
+        Assert.Equal([(612, 792), (1191, 842)], pages.GetPages().Select(each => (Math.Round(each.Width), Math.Round(each.Height))).Distinct().Order());
         Assert.NotEqual(large, EngineWork.Packet(wish with { What = "pdf", Drawings = "a3", Revision = "C" }));
     }
 
@@ -86,9 +87,6 @@ public sealed partial class PacketPanelTests : BunitContext
         (site["latitude"], site["longitude"], site["frontFaces"]) = ("42.9°", "-78.7°", "S");
         plan["site"] = site;
     }
-
-    [GeneratedRegex(@"/MediaBox ?\[ ?0 0 ([0-9.]+ [0-9.]+) ?\]")]
-    private static partial Regex Boxes();
 
     private static IElement Button(IRenderedComponent<PacketPanel> panel, string words) => panel.FindAll("button").Single(button => button.TextContent.Trim() == words);
 }
