@@ -98,14 +98,7 @@ public static partial class EngineWork
         long start = Stopwatch.GetTimestamp();
         FrameAnswer answer = FrameFile.Solve(Encoding.UTF8.GetBytes(model));
         TimeSpan took = Stopwatch.GetElapsedTime(start);
-        return Json(json =>
-        {
-            json.WriteString("answer", Encoding.UTF8.GetString(FrameAnswerText.Json(answer, took)));
-            json.WriteString("table", FrameAnswerText.Table(answer));
-            json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
-            json.WritePropertyName("diagnostics");
-            DiagnosticJson.Write(json, answer.Diagnostics);
-        });
+        return Solved(FrameAnswerText.Json(answer, took), FrameAnswerText.Table(answer), took, answer.Diagnostics);
     }
 
     /// <summary>Any list of pieces, as the verb cut cuts it.</summary>
@@ -116,15 +109,18 @@ public static partial class EngineWork
         long start = Stopwatch.GetTimestamp();
         CutFileAnswer answer = CutFile.Solve(Encoding.UTF8.GetBytes(job));
         TimeSpan took = Stopwatch.GetElapsedTime(start);
-        return Json(json =>
-        {
-            json.WriteString("answer", Encoding.UTF8.GetString(CutFileJson.Of(answer, took)));
-            json.WriteString("table", CutFileSheet.Of(answer));
-            json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
-            json.WritePropertyName("diagnostics");
-            DiagnosticJson.Write(json, answer.Diagnostics);
-        });
+        return Solved(CutFileJson.Of(answer, took), CutFileSheet.Of(answer), took, answer.Diagnostics);
     }
+
+    /// <summary>What became of a file, for machines and for people.</summary>
+    private static string Solved(byte[] answer, string table, TimeSpan took, ImmutableArray<Diagnostic> diagnostics) => Json(json =>
+    {
+        json.WriteString("answer", Encoding.UTF8.GetString(answer));
+        json.WriteString("table", table);
+        json.WriteNumber("seconds", Math.Round(took.TotalSeconds, 6));
+        json.WritePropertyName("diagnostics");
+        DiagnosticJson.Write(json, diagnostics);
+    });
 
     /// <summary>Everything, with the drawings that need it.</summary>
     /// <param name="document">The plan as text.</param>

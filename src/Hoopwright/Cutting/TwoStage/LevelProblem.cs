@@ -141,7 +141,7 @@ internal sealed class LevelProblem : CutProblem
             {
                 for (var copy = 0; copy < stack.Counts[i]; copy++)
                 {
-                    if (!stack.Types[i].Equals(-1) && Next(stack.Types[i]) is { } level)
+                    if (Next(stack.Types[i]) is { } level)
                         filled.Add(level);
                     else if (stack.Types[i] >= _sheets.Types)
                         empty.Add(stack.Types[i]);

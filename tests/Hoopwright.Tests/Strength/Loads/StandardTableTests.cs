@@ -8,7 +8,7 @@ namespace Hoopwright.Tests.Strength.Loads;
 /// <summary>Tables of the standards cell by cell and lists of combinations line by line, written down apart from the code.</summary>
 public sealed class StandardTableTests
 {
-    private const string Figure = "ASCE/SEI 7-16, Fig. 27.3-1, from memory", FootIn = "last printed digit";
+    private const string Figure = "ASCE/SEI 7-16, Fig. 27.3-1, from memory", Printed = "last printed digit";
 
     // Slope; for h/L of 0.25, 0.5 and 1.0 the two values of the windward slope.
     [Theory]
@@ -27,8 +27,8 @@ public sealed class StandardTableTests
         for (int each = 0; each < depths.Length; each++)
         {
             (double suction, double pressure) = AsceWindShapes.GableWindward(slopeDeg, depths[each]);
-            Published.Check(Figure, $"suction at h/L {depths[each]}", cells[2 * each], suction, 1e-9, FootIn);
-            Published.Check(Figure, $"pressure at h/L {depths[each]}", cells[(2 * each) + 1], pressure, 1e-9, FootIn);
+            Published.Check(Figure, $"suction at h/L {depths[each]}", cells[2 * each], suction, 1e-9, Printed);
+            Published.Check(Figure, $"pressure at h/L {depths[each]}", cells[(2 * each) + 1], pressure, 1e-9, Printed);
         }
     }
 
@@ -39,9 +39,9 @@ public sealed class StandardTableTests
     [InlineData(40, -0.6, -0.6, -0.6)]
     public void The_leeward_slope_of_a_gable(double slopeDeg, double quarter, double half, double one)
     {
-        Published.Check(Figure, "h/L 0.25", quarter, AsceWindShapes.GableLeewardSlope(slopeDeg, 0.25), 1e-9, FootIn);
-        Published.Check(Figure, "h/L 0.5", half, AsceWindShapes.GableLeewardSlope(slopeDeg, 0.5), 1e-9, FootIn);
-        Published.Check(Figure, "h/L 1", one, AsceWindShapes.GableLeewardSlope(slopeDeg, 1), 1e-9, FootIn);
+        Published.Check(Figure, "h/L 0.25", quarter, AsceWindShapes.GableLeewardSlope(slopeDeg, 0.25), 1e-9, Printed);
+        Published.Check(Figure, "h/L 0.5", half, AsceWindShapes.GableLeewardSlope(slopeDeg, 0.5), 1e-9, Printed);
+        Published.Check(Figure, "h/L 1", one, AsceWindShapes.GableLeewardSlope(slopeDeg, 1), 1e-9, Printed);
     }
 
     // How far from the windward edge, in mean heights; h/L of 0.5 and less, and of 1 and more.
@@ -52,9 +52,9 @@ public sealed class StandardTableTests
     [InlineData(3, -0.3, -0.7)]
     public void The_roof_under_wind_along_it(double heights, double low, double tall)
     {
-        Published.Check(Figure, "h/L 0.2", low, AsceWindShapes.RoofAlong(0.2, heights), 1e-9, FootIn);
-        Published.Check(Figure, "h/L 2", tall, AsceWindShapes.RoofAlong(2, heights), 1e-9, FootIn);
-        Published.Check(Figure, "h/L 0.75, between the rows", (low + tall) / 2, AsceWindShapes.RoofAlong(0.75, heights), 1e-9, FootIn);
+        Published.Check(Figure, "h/L 0.2", low, AsceWindShapes.RoofAlong(0.2, heights), 1e-9, Printed);
+        Published.Check(Figure, "h/L 2", tall, AsceWindShapes.RoofAlong(2, heights), 1e-9, Printed);
+        Published.Check(Figure, "h/L 0.75, between the rows", (low + tall) / 2, AsceWindShapes.RoofAlong(0.75, heights), 1e-9, Printed);
     }
 
     [Fact]
