@@ -116,7 +116,7 @@ public sealed class CoveringPanelTests : BunitContext
         await desk.OpenAsync("gothic-26ft");
         IRenderedComponent<CoveringPanel> panel = Render<CoveringPanel>();
         panel.WaitForAssertion(() => Assert.NotNull(panel.Find(".chart svg")), TimeSpan.FromSeconds(20));
-        panel.Find("button.enlarge").Click();
+        await panel.InvokeAsync(() => panel.Find("button.enlarge").Click());
         Assert.NotNull(panel.Find("dialog.large svg"));
         Assert.Empty(panel.FindAll(".chart svg"));
         Assert.Equal("Pull chart", panel.Find("dialog").GetAttribute("aria-label"));

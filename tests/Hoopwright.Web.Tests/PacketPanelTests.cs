@@ -21,9 +21,9 @@ public sealed class PacketPanelTests : BunitContext
         await desk.OpenAsync("round-14ft");
         IRenderedComponent<PacketPanel> panel = Render<PacketPanel>();
         Assert.Equal(("", "", ""), await WishedAsync("Save the drawings (DXF)"));
-        panel.FindAll("select")[1].Change("tabloid");
-        panel.Find("input[maxlength]").Change(" B ");
-        panel.Find("input[type=checkbox]").Change(true);
+        await panel.InvokeAsync(() => panel.FindAll("select")[1].Change("tabloid"));
+        await panel.InvokeAsync(() => panel.Find("input[maxlength]").Change(" B "));
+        await panel.InvokeAsync(() => panel.Find("input[type=checkbox]").Change(true));
         Assert.Equal(("tabloid", "exploded", "B"), await WishedAsync("Save the drawings (DXF)"));
         Assert.Equal("dxf", desk.Wishes[^1].Wish.What);
         Assert.EndsWith("-dxf.zip", desk.Wishes[^1].FileName, StringComparison.Ordinal);

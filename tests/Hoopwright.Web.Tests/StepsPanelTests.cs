@@ -40,7 +40,7 @@ public sealed class StepsPanelTests : BunitContext
         IRenderedComponent<StepsPanel> panel = Render<StepsPanel>();
         panel.WaitForAssertion(() => Assert.Equal(planned.Steps!.Steps.Select(step => step.Title.ToString()), panel.FindAll(".step-list .name").Select(name => name.TextContent)));
         BuildStep bows = planned.Steps!.Steps.Single(step => step.Id == "bows");
-        panel.Find("summary[data-step=bows]").Click();
+        await panel.InvokeAsync(() => panel.Find("summary[data-step=bows]").Click());
         Assert.Equal(bows.Cautions.Select(caution => caution.Text), panel.FindAll(".step-list .caution").Select(caution => caution.TextContent));
         Assert.Contains("screws in all", panel.Find("li.waits details[open]").TextContent, StringComparison.Ordinal);
         Services.GetRequiredService<Wording>().Choose("es");
