@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
-using Hoopwright.Quantities;
 using Hoopwright.Strength;
 using Hoopwright.Strength.Loads;
 using Hoopwright.Testing;
