@@ -76,6 +76,22 @@ public sealed class FieldRowTests : BunitContext
         Assert.Contains("common practice, no source", row.Find(".from").TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("ends.front.doors[].swing", "out", "outwards")]
+    [InlineData("ends.front.withoutGirts", "no", "no")]
+    [InlineData("frame.bays", "equal", "all equal")]
+    public void A_choice_taken_where_the_plan_is_silent_is_called_as_in_the_list(string pattern, string value, string called)
+    {
+        string path = pattern.Replace("[]", "[0]", StringComparison.Ordinal);
+        FieldHost host = new(new JsonObject()) { Rule = new Rule(path, value, "", false, true, "common practice, no source") };
+        Field field = Sheet.Fields.SelectMany(All).Single(each => each.Path == pattern);
+        IRenderedComponent<FieldRow> row = Render<FieldRow>(parameters => parameters.Add(each => each.Field, field).Add(each => each.Path, path).Add(each => each.Sheet, host));
+        Assert.Equal(called, row.Find("option[value='']").TextContent);
+        Assert.StartsWith("● " + called + " —", row.Find(".from").TextContent, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<Field> All(Field field) => [field, .. field.Fields.SelectMany(All)];
+
     private IRenderedComponent<FieldRow> Row(FieldHost host) => Render<FieldRow>(parameters => parameters
         .Add(row => row.Field, Span).Add(row => row.Path, "frame.span").Add(row => row.Sheet, host));
 }
