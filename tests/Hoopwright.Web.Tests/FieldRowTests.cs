@@ -90,6 +90,19 @@ public sealed class FieldRowTests : BunitContext
         Assert.StartsWith("● " + called + " —", row.Find(".from").TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(0, 2, 2, "")]
+    [InlineData(1, 3, 1, "3 to look at again here")]
+    public void Of_many_things_at_one_place_errors_stay_in_sight_and_the_others_are_folded(int errors, int warnings, int inSight, string summary)
+    {
+        Finding[] found = [.. Enumerable.Range(0, errors + warnings).Select(at => new Finding(at < errors ? "error" : "warning", "any", "ends.front", $"Number {at}.", null, null))];
+        IRenderedComponent<FoundHere> here = Render<FoundHere>(parameters => parameters.Add(each => each.Findings, found));
+        Assert.Equal(errors + warnings, here.FindAll("p").Count);
+        Assert.Equal(inSight, here.FindAll("p").Count(said => said.Closest("details") is null));
+        Assert.Equal(summary, here.FindAll("summary").Select(each => each.TextContent).SingleOrDefault(""));
+        Assert.All(here.FindAll("details"), each => Assert.False(each.HasAttribute("open")));
+    }
+
     private static IEnumerable<Field> All(Field field) => [field, .. field.Fields.SelectMany(All)];
 
     private IRenderedComponent<FieldRow> Row(FieldHost host) => Render<FieldRow>(parameters => parameters
