@@ -16,6 +16,7 @@ internal static class CuttingTable
     private const int UsualSeconds = 6;
     private const int LongestArcFlow = 1000;
     private static readonly CutEffort Effort = new(8_000_000_000);
+    private static readonly CutEffort LittleEffort = new(300_000_000);
     private static readonly bool[] Ways = [false, true];
 
     /// <summary>Prints the rows of some classes, of all when none is named; a number among the names is the outside solver's limit in seconds.</summary>
@@ -41,6 +42,7 @@ internal static class CuttingTable
         yield return ("practical", Enumerable.Range(0, 500).Select(seed => Bars($"practical-{seed}", PracticalOrders.Of(seed, leftovers: false), CutEffort.Usual)));
         yield return ("practical, leftovers", Enumerable.Range(0, 500).Select(seed => Bars($"leftovers-{seed}", PracticalOrders.Of(seed, leftovers: true), CutEffort.Usual)));
         yield return ("orders", CuttingData.Optima("orders").Select(entry => Bars(Path.GetFileNameWithoutExtension(entry.File), CuttingData.ReadOrder(entry.File), Effort)));
+        yield return ("orders, little effort", CuttingData.Optima("orders").Select(entry => Bars(Path.GetFileNameWithoutExtension(entry.File), CuttingData.ReadOrder(entry.File), LittleEffort)));
         foreach (var family in CuttingData.Optima("csp").GroupBy(entry => entry.Row["family"]))
             yield return (family.Key, family.Select(entry => Bars(entry.Row["instance"], CuttingData.ReadOneLength(entry.File), Effort)));
         yield return ("vs", CuttingData.Optima("vs").Select(entry => Bars(entry.Row["instance"], CuttingData.ReadSeveralLengths(entry.File), Effort)));

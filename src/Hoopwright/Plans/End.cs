@@ -7,8 +7,8 @@ namespace Hoopwright.Plans;
 /// <summary>One end wall. Distances run from the left ground line as seen from outside, looking at the front end; the back end is described as seen from inside, so that left stays left.</summary>
 public sealed record End : PlanSection
 {
-    /// <summary>framed: posts and film of its own; roofSheet: the roof sheet is gathered over it; open.</summary>
-    [Description("framed: posts and film of its own; roofSheet: the roof sheet is gathered over it; open.")]
+    /// <summary>Framed: posts and film of its own; roof sheet: the roof film is gathered over it; or open.</summary>
+    [Description("Framed: posts and film of its own; roof sheet: the roof film is gathered over it; or open.")]
     public EndClosing? Closing { get; init; }
 
     /// <summary>Nominal size of end-wall posts, such as 4x4; a deeper side stands along the tunnel, against the wind.</summary>

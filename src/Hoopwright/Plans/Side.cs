@@ -6,8 +6,8 @@ namespace Hoopwright.Plans;
 /// <summary>One long side.</summary>
 public sealed record Side : PlanSection
 {
-    /// <summary>fixed: roof film runs down to the baseboard; rollUp or drop: a curtain below the hip board.</summary>
-    [Description("fixed: roof film runs down to the baseboard; rollUp or drop: a curtain below the hip board.")]
+    /// <summary>Fixed: the roof film runs down to the baseboard; roll-up or drop: a curtain below the hip board.</summary>
+    [Description("Fixed: the roof film runs down to the baseboard; roll-up or drop: a curtain below the hip board.")]
     public SideKind? Kind { get; init; }
 
     /// <summary>Height of the middle of the hip board above the ground line.</summary>
