@@ -142,6 +142,87 @@ public sealed class PlanMergeTests
         Assert.Contains(merged.SecondDiagnostics, each => each.Code == code);
     }
 
+    [Fact]
+    public void It_is_told_how_many_entries_were_in_both_and_how_many_only_in_one()
+    {
+        MergedPlan merged = PlanMerge.Merge(Plan(Book("a", "b", "c")), Plan(Book("b", "c", "d", "e")));
+        Assert.Equal((2, 1, 2), (merged.EntriesAlready, merged.EntriesOfFirst, merged.EntriesOfSecond));
+        Assert.Equal(5, JsonNode.Parse(merged.Document.Span)!["siteBook"]!.AsArray().Count);
+
+        static string Book(params string[] ids) => $$"""{ "hoopwright": "1.0", "siteBook": [ {{string.Join(", ", ids.Select(id => $$"""{ "id": "20260401T0815-{{id}}", "kind": "note" }"""))}} ] }""";
+    }
+
+    [Fact]
+    public void An_entry_with_its_fields_in_another_order_is_the_same_entry_and_what_is_no_entry_goes_along()
+    {
+        const string One = """{ "hoopwright": "1.0", "siteBook": [ { "id": "20260401T0815-a", "kind": "note", "note": "it rained" }, 5 ] }""", Other = """{ "hoopwright": "1.0", "siteBook": [ { "note": "it rained", "kind": "note", "id": "20260401T0815-a" } ] }""";
+        JsonArray book = JsonNode.Parse(Merge(Plan(One), Plan(Other)))!["siteBook"]!.AsArray();
+        Assert.Equal(["5", """{"id":"20260401T0815-a","kind":"note","note":"it rained"}"""], book.Select(entry => entry!.ToJsonString()));
+    }
+
+    [Theory]
+    [InlineData("\"1.0\"", null, "1.0")]
+    [InlineData("\"0.9\"", "\"1.0\"", "1.0")]
+    [InlineData("\"odd\"", "\"1.0\"", "1.0")]
+    [InlineData("\"odd a\"", "\"odd b\"", "odd b")]
+    public void The_later_version_of_the_format_is_kept_whichever_copy_comes_first(string one, string? other, string kept)
+    {
+        byte[] first = Plan($"{{ \"hoopwright\": {one} }}"), second = Plan(other is null ? """{ "name": "a" }""" : $"{{ \"hoopwright\": {other} }}");
+        Assert.Equal(kept, (string?)JsonNode.Parse(Merge(first, second))!["hoopwright"]);
+        Assert.Equal(kept, (string?)JsonNode.Parse(Merge(second, first))!["hoopwright"]);
+    }
+
+    [Theory]
+    [InlineData(".odd")]
+    [InlineData("[0]")]
+    [InlineData("")]
+    public void A_group_with_a_name_that_no_path_can_say_goes_along_whole(string name)
+    {
+        byte[] odd = Plan($$"""{ "hoopwright": "1.0", "frame": { "{{name}}": 1, "span": "26 ft" } }""");
+        JsonNode plan = JsonNode.Parse(Merge(odd, odd))!;
+        Assert.Equal($$"""{"{{name}}":1,"span":"26 ft"}""", plan["frame"]!.ToJsonString());
+        Assert.Null(plan["siteBook"]);
+    }
+
+    [Fact]
+    public void A_group_typed_empty_over_what_was_edited_decides()
+    {
+        byte[] edited = PlanEdits.Record(Plan("""{ "hoopwright": "1.0" }"""), Plan("""{ "hoopwright": "1.0", "frame": "none" }"""), Author(1))!;
+        JsonNode typed = JsonNode.Parse(edited)!;
+        typed["frame"] = new JsonObject();
+        MergedPlan merged = PlanMerge.Merge(Plan(typed.ToJsonString()), edited);
+        Assert.Empty(merged.Undecided);
+        Assert.Equal("{}", JsonNode.Parse(merged.Document.Span)!["frame"]!.ToJsonString());
+    }
+
+    [Fact]
+    public void Of_two_who_said_the_same_the_first_is_named()
+    {
+        byte[] old = Plan("""{ "hoopwright": "1.0" }""");
+        byte[] Said(string name, int by) => PlanEdits.Record(old, Plan($$"""{ "hoopwright": "1.0", "name": "{{name}}" }"""), Author(by))!;
+        UndecidedField field = Assert.Single(PlanMerge.Merge(Merge(Said("a", 1), Said("a", 2)), Said("b", 3)).Undecided);
+        Assert.Equal([new("\"b\"", "person 3", "phone 3"), new("\"a\"", "person 1", "phone 1")], field.Said);
+    }
+
+    [Fact]
+    public void What_an_overtaken_value_had_overtaken_is_overtaken_by_what_came_last()
+    {
+        PlanHead first = new("1", "a", null, null, []), second = new("2", "b", null, null, ["1"]), third = new("3", "c", null, null, ["2"]);
+        PlanHead left = Assert.Single(FieldHeads.Join([second], [third]));
+        Assert.Equal(("3", "1 2"), (left.Id, string.Join(' ', left.After)));
+        Assert.Equal("3", Assert.Single(FieldHeads.Join([left], [first])).Id);
+    }
+
+    // Copies of one typed value made by this version of the program and by another are one value only where all of them name it alike.
+    [Theory]
+    [InlineData("\"a\"", "", "typed-6a06adf48d32462401c1")]
+    [InlineData(null, "1", "typed-f760977bbd8a6742575f")]
+    public void A_value_typed_into_a_file_has_the_same_identity_for_ever(string? value, string after, string id)
+    {
+        PlanHead[] edits = after.Length == 0 ? [] : [new(after, "\"x\"", null, null, [])];
+        Assert.Equal(id, Assert.Single(FieldHeads.Of("name", [.. edits], value, isAround: false)).Id);
+    }
+
     private static EditAuthor Author(int number) => new(SiteBookIds.Next(DateTimeOffset.UnixEpoch.AddHours(number), number), $"person {number}", $"phone {number}");
 
     private static byte[] Merge(byte[] one, byte[] other)

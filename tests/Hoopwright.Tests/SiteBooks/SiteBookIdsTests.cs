@@ -35,5 +35,9 @@ public sealed class SiteBookIdsTests
     });
 
     [Fact]
+    public void Within_one_millisecond_the_second_is_a_millisecond_later() =>
+        Assert.Equal(Morning.AddMilliseconds(1), SiteBookIds.TimeOf(SiteBookIds.Next(Morning, 31, SiteBookIds.Next(Morning, 1))));
+
+    [Fact]
     public void It_sorts_after_an_identity_of_another_form() => Assert.True(string.CompareOrdinal("post 3", SiteBookIds.Next(Morning, 5, "post 3")) < 0);
 }
