@@ -39,20 +39,20 @@ public sealed record AsBuiltTolerances
     /// <summary>How near a reading of the tape is to the truth, nineteen times of twenty.</summary>
     public Length Tape { get; }
 
-    internal static Usual<Length> UsualFrame { get; } = new(Length.FromInches(0.25), "Spans, marks, sides and boards may be off by this much.", Citation.FromMemory);
+    internal static Usual<Length> UsualFrame { get; } = new(Length.FromInches(0.25), "Spans, marks, sides and boards may be off by this much.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> UsualBow { get; } = new(Length.FromInches(0.5), "A bow may be off by this much over its outside and in its height.", Citation.FromMemory);
+    internal static Usual<Length> UsualBow { get; } = new(Length.FromInches(0.5), "A bow may be off by this much over its outside and in its height.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> UsualPosts { get; } = new(Length.FromInches(0.125), "The clear height at an end-wall post may be off by this much.", Citation.FromMemory);
+    internal static Usual<Length> UsualPosts { get; } = new(Length.FromInches(0.125), "The clear height at an end-wall post may be off by this much.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> UsualDoors { get; } = new(Length.FromInches(0.125), "Openings of doors may be off by this much.", Citation.FromMemory);
+    internal static Usual<Length> UsualDoors { get; } = new(Length.FromInches(0.125), "Openings of doors may be off by this much.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> UsualHoles { get; } = new(Length.FromInches(1), "Posts and holes may be off by this much in depth, holes in diameter.", Citation.FromMemory);
+    internal static Usual<Length> UsualHoles { get; } = new(Length.FromInches(1), "Posts and holes may be off by this much in depth, holes in diameter.", Citation.FromMemory) { Metric = MetricWay.Down };
 
     internal static Usual<Length> UsualTape { get; } = new(Length.FromInches(0.125), "A reading of the tape is this near to the truth nineteen times of twenty.", Citation.FromMemory);
 
     internal static Usual<Length> UsualDiagonals(Length length) => new(
-        length <= Length.FromFeet(48) ? Length.FromInches(0.25) : Length.FromInches(0.5), "The two diagonals may differ by this much.", Citation.FromMemory);
+        length <= Length.FromFeet(48) ? Length.FromInches(0.25) : Length.FromInches(0.5), "The two diagonals may differ by this much.", Citation.FromMemory) { Metric = MetricWay.Down };
 
     /// <summary>Asks the plan.</summary>
     /// <param name="plan">The plan.</param>

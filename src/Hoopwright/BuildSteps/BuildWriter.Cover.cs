@@ -38,7 +38,7 @@ internal sealed partial class BuildWriter
             After = [After(StepNames.Braces), After(StepNames.Bows)],
             Tasks = Tasks(
                 StepTimes.Task("A board screw through board and tube", screws, 1.1, 1.4),
-                StepTimes.Task("A length of board cut and joined, of about 12 ft", (int)Math.Ceiling(run.Feet / 12), 5.8, 8)),
+                StepTimes.Boards(run, tunnel.Units)),
             LeastPeople = 2,
             BestPeople = 4,
             Tools = Tools(("cordless drill", 2), ("saw", 1), ("clamp", 4), ("string", 1), ("ladder", 2)),
@@ -47,7 +47,7 @@ internal sealed partial class BuildWriter
             Parts = Says(
             [
                 .. Opening.Select(side => Phrase.Of("On the {0} mark every bow with the middle of the board at {1} over the ground line, and pull a string from end to end.", Named(side), Tape(side.HipHeight))),
-                Phrase.Of("Screw the boards on, {0} in all with {1} screws; joints lie {2} or more off the middle of a bow.", TapeText.OfRun(run, tunnel.Units), Text(screws), Tape(LayoutDefaults.JointClear.Value)),
+                Phrase.Of("Screw the boards on, {0} in all with {1} screws; joints lie {2} or more off the middle of a bow.", TapeText.OfRun(run, tunnel.Units), Text(screws), Tape(LayoutDefaults.JointClear.ValueIn(tunnel.Units))),
             ]),
             Good = [Phrase.Of("The board runs to the string within {0}: the roof film shows every dip.", Tape(near.Frame))],
             Cautions = [BuildCautions.Tools, StepCaution.Ladder],

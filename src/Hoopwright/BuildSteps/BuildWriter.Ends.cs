@@ -159,7 +159,7 @@ internal sealed partial class BuildWriter
                 .. end.Doors.Where(door => door.VentHeight > Length.Zero).Select(door => Phrase.Of("Leave a vent of {0} over the header of {1} under its rail.", Tape(door.VentHeight), door.Id)),
                 .. end.Doors.Where(door => !door.Leaves.IsEmpty).Select(door => door.Kind switch
                 {
-                    DoorKind.Side or DoorKind.Double => Phrase.Of("Hang {0} with {1} hinges on wedges of {2}, then fit the latch.", door.Id, Text(door.Leaves.Sum(leaf => leaf.Hinges)), Tape(LayoutDefaults.LeafGap.Value)),
+                    DoorKind.Side or DoorKind.Double => Phrase.Of("Hang {0} with {1} hinges on wedges of {2}, then fit the latch.", door.Id, Text(door.Leaves.Sum(leaf => leaf.Hinges)), Tape(LayoutDefaults.LeafGap.ValueIn(tunnel.Units))),
                     DoorKind.Sliding or DoorKind.Overhead => Phrase.Of("Screw the track of {0} level, hang the leaf on its rollers, then fit the latch.", door.Id),
                 }),
                 .. end.Doors.Where(door => door.Leaves.IsEmpty).Select(door => Phrase.Of("Put {0} in as its maker says; its springs are under tension: leave them to whoever sells it.", door.Id)),

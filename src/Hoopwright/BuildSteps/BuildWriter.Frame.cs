@@ -222,7 +222,7 @@ internal sealed partial class BuildWriter
             After = onPosts ? [After(StepNames.Bows), After(StepNames.Braces)] : [After(StepNames.SetOut)],
             Tasks = Tasks(
                 StepTimes.Task("A bolt drilled and tightened", bolts, 1.8, 2.4),
-                StepTimes.Task("A length of board cut and joined, of about 12 ft", (int)Math.Ceiling(run.Feet / 12), 5.8, 8)),
+                StepTimes.Boards(run, tunnel.Units)),
             LeastPeople = 2,
             BestPeople = 4,
             Tools = Tools(("cordless drill", 2), ("saw", 1), ("clamp", 4), ("long tape", 1), ("wrench or driver", 1)),
@@ -233,7 +233,7 @@ internal sealed partial class BuildWriter
                 onPosts
                     ? Phrase.Of("Clamp the boards to the outside of the posts with their top edges to a string, {0} in all, and bolt them, {1} bolts.", TapeText.OfRun(run, tunnel.Units), Text(bolts))
                     : Phrase.Of("Lay the boards along the strings, {0} in all, and stake them to stand on edge.", TapeText.OfRun(run, tunnel.Units)),
-                Phrase.Of("Joints lie {0} or more off the middle of a bow, with a plate on each face.", Tape(LayoutDefaults.JointClear.Value)),
+                Phrase.Of("Joints lie {0} or more off the middle of a bow, with a plate on each face.", Tape(LayoutDefaults.JointClear.ValueIn(tunnel.Units))),
                 Phrase.Of("Turn the round heads of bolts outwards and file what is sharp: film and curtains rub here."),
             ]),
             Good = [Phrase.Of("Top edges run to a string within {0}.", Tape(near.Frame))],

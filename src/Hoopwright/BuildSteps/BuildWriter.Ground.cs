@@ -147,7 +147,7 @@ internal sealed partial class BuildWriter
     private BuildStep Concrete(string id, Phrase title, BuildStage stage, ImmutableArray<ConcreteHole> holes, StepWait after, string drawing)
     {
         ImmutableArray<MaterialLine> used = shares.Of(id);
-        Mass bag = tunnel.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass.Value;
+        Mass bag = tunnel.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass(tunnel.Units).Value;
         int bags = ConcreteBags.Whole(Volume.FromCubicMetres(holes.Sum(hole => hole.Volume.CubicMetres)), bag);
         return new BuildStep
         {

@@ -1,5 +1,6 @@
 using Hoopwright.Diagnostics;
 using Hoopwright.Plans;
+using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.BuildSteps;
@@ -36,6 +37,13 @@ internal static class StepTimes
             CrewSkill.Practised => WorkSpan.OfMinutes(least, likely, most),
             CrewSkill.Beginner => WorkSpan.OfMinutes(least * Beginners.Least, likely * Beginners.Likely, most * Beginners.Most),
         };
+    }
+
+    /// <summary>Boards cut and joined along a run, counted by a usual length.</summary>
+    internal static StepTask Boards(Length run, UnitSystem units)
+    {
+        (string length, double boards) = units switch { UnitSystem.UsCustomary => ("12 ft", run.Feet / 12), UnitSystem.Metric => ("3.6 m", run.Metres / 3.6) };
+        return Task($"A length of board cut and joined, of about {length}", (int)Math.Ceiling(boards), 5.8, 8);
     }
 
     /// <summary>A task, its times in minutes of one practised person.</summary>

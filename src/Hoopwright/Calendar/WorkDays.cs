@@ -21,7 +21,7 @@ internal sealed class WorkDays
 
     private WorkDays(Plan plan, Answers answers, Place? place, TimeSpan offset)
     {
-        _people = answers.Take("crew.people", DayDefaults.People, plan.Crew.People);
+        _people = answers.Take("crew.people", DayDefaults.People(answers.Units), plan.Crew.People);
         _begins = answers.Take("build.begins", CalendarDefaults.Begins, plan.Build.Begins);
         _hours = answers.Take("build.hours", CalendarDefaults.Hours, plan.Build.Hours);
         (_place, _offset) = (place, offset);

@@ -16,8 +16,6 @@ internal static class CoverDefaults
 
     internal static Usual<Pressure> InflationPressure { get; } = new(Pressure.FromPascals(62), "A quarter inch of water between two layers keeps them apart without straining them.", Citation.FromMemory);
 
-    internal static Usual<Length> Thickness => LayoutDefaults.FilmThickness;
-
     internal static Usual<CoverOrder> Order { get; } = new(CoverOrder.EndsFirst, "The ends are covered before the roof.", Citation.CommonPractice, Matters: true);
 
     internal static Usual<Length> RoofEndAllowance { get; } = new(Length.FromInches(18), "Roof film is cut this much past each end bow, to pull by.", Citation.CommonPractice);
@@ -34,7 +32,9 @@ internal static class CoverDefaults
 
     internal static Usual<Length> EndSide { get; } = new(Length.FromFeet(1), "End film is cut this much past the bow at each side.", Citation.CommonPractice);
 
-    internal static Usual<Length> CutStep { get; } = new(Length.FromFeet(1), "Film is cut at the next whole one of these.", Citation.CommonPractice);
+    /// <summary>The usual step of film's length: as film is measured off the roll.</summary>
+    internal static Usual<Length> CutStep(UnitSystem units) => new(
+        units switch { UnitSystem.UsCustomary => Length.FromFeet(1), UnitSystem.Metric => Length.FromMillimetres(100) }, "Film is cut at the next whole one of these.", Citation.CommonPractice);
 
     internal static Usual<Length> BattenFirst { get; } = new(Length.FromInches(4), "The first two nails of a batten stand this far apart and from its end.", Citation.CommonPractice);
 
@@ -44,11 +44,13 @@ internal static class CoverDefaults
 
     internal static Usual<Ratio> WirePerChannel { get; } = new(Ratio.FromValue(1.1), "Spring wire is bought this many times as long as the channel, for laps.", Citation.FromMemory);
 
-    internal static Usual<Length> ChannelStick { get; } = new(Length.FromFeet(8), "Lock channel comes in sticks of this length.", Citation.FromMemory, Matters: true);
+    /// <summary>The usual stick of lock channel.</summary>
+    internal static Usual<Length> ChannelStick(UnitSystem units) => new(
+        units switch { UnitSystem.UsCustomary => Length.FromFeet(8), UnitSystem.Metric => Length.FromMetres(2) }, "Lock channel comes in sticks of this length.", Citation.FromMemory, Matters: true);
 
-    internal static Usual<Length> WirePiece { get; } = new(Length.FromFeet(4), "Spring wire is put in by pieces of this length.", Citation.CommonPractice);
+    internal static Usual<Length> WirePiece { get; } = new(Length.FromFeet(4), "Spring wire is put in by pieces of this length.", Citation.CommonPractice) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> TemporaryWireSpacing { get; } = new(Length.FromFeet(4), "Short pieces of spring wire this far apart hold the end film for the time being.", Citation.CommonPractice);
+    internal static Usual<Length> TemporaryWireSpacing { get; } = new(Length.FromFeet(4), "Short pieces of spring wire this far apart hold the end film for the time being.", Citation.CommonPractice) { Metric = MetricWay.Down };
 
     internal static Usual<bool> EndsOnBow => FilmFasteners.EndsOnBow;
 
@@ -68,15 +70,19 @@ internal static class CoverDefaults
 
     internal static Usual<Ratio> ColdPart { get; } = new(Ratio.FromPercent(50), "On the coldest day film may be stressed to this part of where it starts to stretch for good; the rest is for wind and snow.", Citation.FromMemory);
 
-    internal static Usual<Ratio> HotSag { get; } = new(Ratio.FromPercent(6.25), "On the hottest day film may hang between two bows by this part of the bay: 3 in of 4 ft.", Citation.CommonPractice);
+    /// <summary>How far film may hang on the hottest day.</summary>
+    internal static Usual<Ratio> HotSag(UnitSystem units) => new(
+        Ratio.FromPercent(6.25), $"On the hottest day film may hang between two bows by this part of the bay: {units switch { UnitSystem.UsCustomary => "3 in of 4 ft", UnitSystem.Metric => "75 mm of 1.2 m" }}.", Citation.CommonPractice);
 
-    internal static Usual<Ratio> LooseSag { get; } = new(Ratio.FromPercent(3.125), "On a hot day film can be laid evenly slack up to this part of the bay: 1-1/2 in of 4 ft.", Citation.CommonPractice);
+    /// <summary>How slack film can be laid evenly.</summary>
+    internal static Usual<Ratio> LooseSag(UnitSystem units) => new(
+        Ratio.FromPercent(3.125), $"On a hot day film can be laid evenly slack up to this part of the bay: {units switch { UnitSystem.UsCustomary => "1-1/2 in of 4 ft", UnitSystem.Metric => "50 mm of 1.6 m" }}.", Citation.CommonPractice);
 
     internal static Usual<bool> SidesInChannel => FilmFasteners.SidesInChannel;
 
-    internal static Usual<Length> RopeSpacing { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice);
+    internal static Usual<Length> RopeSpacing { get; } = new(Length.FromFeet(24), "Ropes that pull the roof film stand no farther apart than this.", Citation.CommonPractice) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> RopeAllowance { get; } = new(Length.FromFeet(10), "A rope is this much longer than the roof film is wide.", Citation.CommonPractice);
+    internal static Usual<Length> RopeAllowance { get; } = new(Length.FromFeet(10), "A rope is this much longer than the roof film is wide.", Citation.CommonPractice) { Metric = MetricWay.Up };
 
     internal static Usual<Length> TapePerPoint { get; } = new(Length.FromFeet(1), "This much tape covers each sharp point that could cut the film.", Citation.CommonPractice);
 
@@ -84,6 +90,6 @@ internal static class CoverDefaults
 
     internal static Usual<bool> TurnFilm { get; } = new(false, "Pieces of film are cut with their length along the roll, so that all are pulled the same way of the film.", Citation.CommonPractice);
 
-    /// <summary>The least tail of a roof sheet with which hands can still pull it down; a limit for a warning, not a rule of the plan.</summary>
-    internal static Length LeastSideAllowance { get; } = Length.FromInches(12);
+    /// <summary>A limit for a warning, not a rule of the plan.</summary>
+    internal static Usual<Length> LeastSideAllowance { get; } = new(Length.FromInches(12), "The least tail of a roof sheet with which hands can still pull it down.", Citation.CommonPractice);
 }

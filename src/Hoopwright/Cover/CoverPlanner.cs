@@ -65,7 +65,7 @@ public static class CoverPlanner
     private static ImmutableArray<Diagnostic> Check(Tunnel tunnel, CoverRules rules)
     {
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        Length least = CoverDefaults.LeastSideAllowance;
+        Length least = CoverDefaults.LeastSideAllowance.ValueIn(tunnel.Units);
         if (rules.RoofSideAllowance < least)
         {
             found.Add(new Diagnostic("cover.side-allowance.short", Severity.Warning, "cover.roofSideAllowance",

@@ -1,3 +1,4 @@
+using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 
@@ -11,7 +12,7 @@ internal sealed record CoverRules
         Layers = answers.Take("cover.layers", CoverDefaults.Layers, cover.Layers);
         Inflated = Layers > 1 && answers.Take("cover.inflated", CoverDefaults.Inflated, cover.Inflated);
         InflationPressure = Inflated ? answers.Take("cover.inflationPressure", CoverDefaults.InflationPressure, cover.InflationPressure) : Pressure.Zero;
-        Thickness = answers.Take("cover.thickness", CoverDefaults.Thickness, cover.Thickness);
+        Thickness = answers.Take("cover.thickness", LayoutDefaults.FilmThickness(answers.Units), cover.Thickness);
         Order = answers.Take("cover.order", CoverDefaults.Order, cover.Order);
         RoofEndAllowance = answers.Take("cover.roofEndAllowance", CoverDefaults.RoofEndAllowance, cover.RoofEndAllowance);
         RoofEndTrim = answers.Take("cover.roofEndTrim", CoverDefaults.RoofEndTrim, cover.RoofEndTrim);
@@ -20,7 +21,7 @@ internal sealed record CoverRules
         EndAbove = answers.Take("cover.endAbove", CoverDefaults.EndAbove, cover.EndAbove);
         EndWorking = answers.Take("cover.endWorking", CoverDefaults.EndWorking, cover.EndWorking);
         EndSide = answers.Take("cover.endSide", CoverDefaults.EndSide, cover.EndSide);
-        CutStep = answers.Take("cover.cutStep", CoverDefaults.CutStep, cover.CutStep);
+        CutStep = answers.Take("cover.cutStep", CoverDefaults.CutStep(answers.Units), cover.CutStep);
         TemporaryWireSpacing = answers.Take("cover.temporaryWireSpacing", CoverDefaults.TemporaryWireSpacing, cover.TemporaryWireSpacing);
         EndsOnBow = answers.Take("cover.endsOnBow", CoverDefaults.EndsOnBow, cover.EndsOnBow);
         CurtainEndAllowance = answers.Take("cover.curtainEndAllowance", CoverDefaults.CurtainEndAllowance, cover.CurtainEndAllowance);

@@ -12,7 +12,7 @@ internal sealed class StepMaterials(Tunnel tunnel, CoverPlan cover)
     // The takeoff has told what it asked of the plan; the same answers are not told twice.
     private readonly Answers answers = new(tunnel.Units);
 
-    internal ImmutableArray<MaterialLine> Film(params IEnumerable<CoverPiece> pieces) => Of(draft => Each(pieces, piece => CoverTakeoff.Film(draft, cover, piece)));
+    internal ImmutableArray<MaterialLine> Film(params IEnumerable<CoverPiece> pieces) => Of(draft => Each(pieces, piece => CoverTakeoff.Film(draft, tunnel, cover, piece)));
 
     internal ImmutableArray<MaterialLine> Tape() => Of(draft => CoverTakeoff.Tape(draft, tunnel, cover));
 
@@ -20,13 +20,13 @@ internal sealed class StepMaterials(Tunnel tunnel, CoverPlan cover)
 
     internal ImmutableArray<MaterialLine> Wire(IEnumerable<FasteningRun> runs) => Of(draft => Each(runs, run => CoverTakeoff.Wire(draft, tunnel, run, 1, answers)));
 
-    internal ImmutableArray<MaterialLine> Temporary(IEnumerable<FasteningRun> runs) => Of(draft => Each(runs, run => CoverTakeoff.Temporary(draft, cover, run)));
+    internal ImmutableArray<MaterialLine> Temporary(IEnumerable<FasteningRun> runs) => Of(draft => Each(runs, run => CoverTakeoff.Temporary(draft, tunnel, cover, run)));
 
     internal ImmutableArray<MaterialLine> Battens(IEnumerable<FasteningRun> runs) => Of(draft => Each(runs, run => CoverTakeoff.Batten(draft, tunnel, run, answers)));
 
     internal ImmutableArray<MaterialLine> Ropes() => Of(draft => CoverTakeoff.Pulling(draft, tunnel, cover));
 
-    internal ImmutableArray<MaterialLine> Air() => Of(draft => CoverTakeoff.Air(draft, cover));
+    internal ImmutableArray<MaterialLine> Air() => Of(draft => CoverTakeoff.Air(draft, tunnel, cover));
 
     internal ImmutableArray<MaterialLine> Roller(SideWall side) => Of(draft => SideTakeoff.RollUp(draft, tunnel, side, new FastenerAnswers(tunnel.Plan, answers)));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
 using Hoopwright.Sources;
@@ -15,30 +16,28 @@ internal static class CutDefaults
 
     internal static Usual<Length> UsefulLeftover { get; } = new(Length.FromFeet(2), "A leftover from this length on is worth keeping.", Citation.CommonPractice);
 
-    private static readonly ImmutableArray<Length> Boards = Feet(8, 10, 12, 14, 16);
-    private static readonly ImmutableArray<Length> Posts = Feet(8, 10, 12, 16);
-    private static readonly ImmutableArray<Length> Tubes = Feet(20, 21, 24);
-    private static readonly ImmutableArray<Length> PlasticPipes = Feet(10, 20);
-    private static readonly ImmutableArray<Length> Channels = Feet(6.5, 10, 12);
-
-    private static readonly ImmutableArray<Length> Ropes = Feet(50, 100, 200);
-
     /// <summary>Lengths in which an item is usually sold, from memory; shortest first.</summary>
-    public static ImmutableArray<Length> UsualLengths(string item) => item switch
+    /// <param name="item">The item of the takeoff.</param>
+    /// <param name="units">Whether it is sold by the foot or by the metre.</param>
+    public static ImmutableArray<Length> UsualLengths(string item, UnitSystem units) => item == Items.Tube ? UsualTubes.StockLengths(units) : units switch
     {
-        Items.Board => Boards,
-        Items.Post => Posts,
-        Items.Tube => Tubes,
-        Items.PlasticPipe => PlasticPipes,
-        Items.LockChannel => Channels,
-        Items.PullingRope => Ropes,
-        _ => Boards,
+        UnitSystem.UsCustomary => Each(Length.FromFeet, item switch
+        {
+            Items.Post => [8, 10, 12, 16],
+            Items.PlasticPipe => [10, 20],
+            Items.LockChannel => [6.5, 10, 12],
+            Items.PullingRope => [50, 100, 200],
+            _ => [8, 10, 12, 14, 16],
+        }),
+        UnitSystem.Metric => Each(Length.FromMetres, item switch
+        {
+            Items.Post => [2.4, 3, 3.6, 4.8],
+            Items.PlasticPipe => [3, 6],
+            Items.LockChannel => [2, 3, 4],
+            Items.PullingRope => [20, 30, 60],
+            _ => [2.4, 3, 3.6, 4.2, 4.8],
+        }),
     };
 
-    private static ImmutableArray<Length> Feet(params ReadOnlySpan<double> feet)
-    {
-        var lengths = ImmutableArray.CreateBuilder<Length>(feet.Length);
-        foreach (double each in feet) lengths.Add(Length.FromFeet(each));
-        return lengths.MoveToImmutable();
-    }
+    private static ImmutableArray<Length> Each(Func<double, Length> unit, ImmutableArray<double> lengths) => [.. lengths.Select(unit)];
 }

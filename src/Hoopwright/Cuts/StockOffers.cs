@@ -21,7 +21,7 @@ internal sealed record StockOffers(ImmutableArray<StockOffer> Offers, CutRank Ra
         if (lengths.IsEmpty) lengths = prices.LengthsOf(first.Item, first.Size);
         if (lengths.IsEmpty)
         {
-            lengths = CutDefaults.UsualLengths(first.Item);
+            lengths = CutDefaults.UsualLengths(first.Item, units);
             found.Add(new Diagnostic("cuts.usual-lengths", Severity.Assumption, "prices.items",
                 $"Which lengths of {first.Name} can be had was not given; these are taken, from memory.", null,
                 string.Join(", ", lengths.Select(length => TapeText.Of(length, units)))));

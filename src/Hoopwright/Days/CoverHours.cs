@@ -19,7 +19,7 @@ public sealed record CoverHours(int People, Area Film, TimeSpan Work, int Needed
     internal static CoverHours Of(Plan plan, CoverPlan cover, Answers answers)
     {
         double filmM2 = cover.Pieces.Where(piece => piece.Role == CoverRole.Roof).Sum(piece => piece.Count * piece.AlongRoll.Metres * piece.AcrossRoll.Metres);
-        int people = answers.Take("crew.people", DayDefaults.People, plan.Crew.People);
+        int people = answers.Take("crew.people", DayDefaults.People(answers.Units), plan.Crew.People);
         double reserve = answers.Take("coverDay.reserve", DayDefaults.Reserve, plan.CoverDay.Reserve).Value;
         double times = answers.Take("crew.skill", DayDefaults.Skill, plan.Crew.Skill) switch { CrewSkill.Beginner => DayDefaults.BeginnerTimes, CrewSkill.Practised => 1 };
         double hours = DayDefaults.SettingOutHours + (filmM2 * DayDefaults.PersonHoursPerM2 * times / people);

@@ -23,7 +23,9 @@ internal static class DayDefaults
 
     internal static Usual<Ratio> Shelter { get; } = new(Ratio.FromValue(1), "Nothing near shelters the bows from the wind.", Citation.CommonPractice);
 
-    internal static Usual<int> People { get; } = new(6, "So many people pull the film: five to seven for 30 by 96 ft.", Citation.CommonPractice, Matters: true);
+    /// <summary>The usual number of people who pull the film.</summary>
+    internal static Usual<int> People(UnitSystem units) => new(
+        6, $"So many people pull the film: five to seven for {units switch { UnitSystem.UsCustomary => "30 by 96 ft", UnitSystem.Metric => "9 by 29 m" }}.", Citation.CommonPractice, Matters: true);
 
     internal static Usual<CrewSkill> Skill { get; } = new(CrewSkill.Beginner, "The crew covers its first tunnel, and takes half as long again.", Citation.CommonPractice, Matters: true);
 

@@ -86,6 +86,7 @@ internal sealed partial class BowShaper
         {
             // As wide as the span where that rises to a ridge; else a quarter more than the least that does.
             archM = leastM <= 2 * wM ? 2 * wM : leastM * 1.25;
+            if (units == UnitSystem.Metric) archM = MetricMarks.Of(Length.FromMetres(archM), MetricWay.Up).Metres;
             diagnostics.Add(new Diagnostic("assumed.frame.bow.arch-radius", Severity.Assumption, "archRadius",
                 "The two long arcs have this outside radius; the maker's bend sheet tells the real one.", null, Tape(Length.FromMetres(archM))));
         }
@@ -123,11 +124,19 @@ internal sealed partial class BowShaper
     private double? Shoulder()
     {
         if (request.ShoulderRadius is { } asked) return ShoulderFits(asked) ? asked.Metres : null;
-        Length usual = Length.Max(LeastRadius, Length.Min(Length.FromFeet(2), Length.FromMetres(Math.Min(wM, fM) / 3)));
+        Length usual = OnMark(Length.Max(LeastRadius, Length.Min(Length.FromFeet(2), Length.FromMetres(Math.Min(wM, fM) / 3))));
         if (!ShoulderFits(usual)) return null;
         diagnostics.Add(new Diagnostic("assumed.frame.bow.shoulder-radius", Severity.Assumption, "shoulderRadius",
             "The bend between leg and roof has this outside radius; the maker's bend sheet tells the real one.", null, Tape(usual)));
         return usual.Metres;
+    }
+
+    // To the mark below, or above where the tube takes no tighter bend; where neither fits it stays between them.
+    private Length OnMark(Length usual)
+    {
+        if (units == UnitSystem.UsCustomary) return usual;
+        Length below = MetricMarks.Of(usual, MetricWay.Down), above = MetricMarks.Of(usual, MetricWay.Up);
+        return below >= LeastRadius ? below : above.Metres <= MostShoulderM ? above : usual;
     }
 
     private bool ShoulderFits(Length asked)

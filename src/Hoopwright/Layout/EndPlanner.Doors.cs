@@ -37,7 +37,7 @@ internal sealed partial class EndPlanner
         DoorKind kind = draft.Answers.Take(doorPath + ".kind", new Usual<DoorKind>(DoorKind.Side, "The door has one leaf hinged at its side.", Sources.Citation.CommonPractice, true), asked.Kind);
         Length clear = draft.Answers.Take(doorPath + ".width", LayoutDefaults.DoorWidth(kind), asked.Width);
         Length height = draft.Answers.Take(doorPath + ".height", LayoutDefaults.DoorHeight, asked.Height);
-        Length centre = draft.Answers.Take(doorPath + ".centre", new Usual<Length>(bow.Span / 2, "The door stands in the middle.", Sources.Citation.CommonPractice), asked.Centre);
+        Length centre = draft.Answers.Take(doorPath + ".centre", new Usual<Length>(bow.Span / 2, "The door stands in the middle.", Sources.Citation.CommonPractice) { Metric = MetricWay.AsItIs }, asked.Centre);
         DoorSwing swing = kind is DoorKind.Side or DoorKind.Double ? draft.Answers.Take(doorPath + ".swing", LayoutDefaults.Swing, asked.Swing) : DoorSwing.Out;
         HingeSide? hinge = kind == DoorKind.Side ? draft.Answers.Take(doorPath + ".hinge", LayoutDefaults.Hinge, asked.Hinge) : null;
         WarnOfUnused(doorPath, kind, asked);
@@ -104,7 +104,7 @@ internal sealed partial class EndPlanner
         string first = doorId + "-leaf-1", second = doorId + "-leaf-2";
         Length hungHeight = height - gap - bottom;
         Length half = (clear - (gap * 3)) / 2;
-        Length lap = LayoutDefaults.SlideOverlap.Value;
+        Length lap = LayoutDefaults.SlideOverlap.ValueIn(draft.Units);
         return kind switch
         {
             DoorKind.Side => [new DoorLeaf(first, left + gap, bottom, clear - (gap * 2), hungHeight, hinge == HingeSide.Left, LeafMemberIds(first))],

@@ -161,8 +161,9 @@ internal sealed partial class EndPlanner
 
     private BoardSection PostSection()
     {
-        string nominal = draft.Answers.Take(path + ".postSize", LayoutDefaults.EndPost, end.PostSize);
-        BoardSection section = draft.Lumber(path + ".postSize", nominal, treated: true, LayoutDefaults.EndPost.Value);
+        Usual<string> usual = LayoutDefaults.EndPost.LumberIn(draft.Units);
+        string nominal = draft.Answers.Take(path + ".postSize", usual, end.PostSize);
+        BoardSection section = draft.Lumber(path + ".postSize", nominal, treated: true, usual.Value);
         draft.CheckTreated(path + ".postSize", section);
         return section;
     }
@@ -210,7 +211,7 @@ internal sealed partial class EndPlanner
         if (TopOf(centre, width) is not { } heights) return null;
         if (top == PostTop.Bracket)
         {
-            Length square = heights.Least - LayoutDefaults.BracketGap.Value;
+            Length square = heights.Least - LayoutDefaults.BracketGap.ValueIn(draft.Units);
             heights = (square, square, square, square);
         }
         Length ground = draft.Ground.At(centre, station.Along) - station.Base;

@@ -8,15 +8,11 @@ namespace Hoopwright.Layout;
 /// <summary>Bows, ties, purlins and corner braces.</summary>
 internal static class FramePlanner
 {
-    /// <summary>Lengths in which tube is usually sold. From memory.</summary>
-    private static readonly ImmutableArray<Length> UsualTubeLengths =
-        [Length.FromFeet(20), Length.FromFeet(21), Length.FromFeet(24)];
-
     public static int Bows(LayoutDraft draft)
     {
         Length developed = draft.Bow.CentreLine.Length;
         ImmutableArray<Length> stock = LayoutDraft.StockLengths(draft.Plan.Frame.BowTube.StockLengths);
-        Length longest = (stock.IsEmpty ? UsualTubeLengths : stock).Max();
+        Length longest = (stock.IsEmpty ? UsualTubes.StockLengths(draft.Units) : stock).Max();
         // Tube is cut before a bow can be measured: a bow that turned out longer is no longer tube than was planned.
         Length tube = draft.Built?.Planned.Bow.CentreLine.Length ?? developed;
         int least = Math.Max(1, (int)Math.Ceiling((tube / longest) - Tolerances.WholeNumber));
@@ -65,7 +61,7 @@ internal static class FramePlanner
         Length side = draft.Bow.SideHeight, peak = draft.Bow.PeakHeight;
         Length height = draft.Answers.Take("frame.tie.height", LayoutDefaults.TieHeight(side, peak), tie.Height);
         int every = Math.Max(1, draft.Answers.Take("frame.tie.every", LayoutDefaults.TieEvery, tie.Every));
-        TubeSection tube = draft.Tube("frame.tie.tube", tie.Tube, LayoutDefaults.LightTube, LayoutDefaults.LightWall);
+        TubeSection tube = draft.Tube("frame.tie.tube", tie.Tube, LayoutDefaults.LightTube(draft.Units), LayoutDefaults.LightWall(draft.Units));
         Length highest = draft.Bow.CentreLine.Highest() - tube.Outside;
         if (height <= Length.Zero || height >= highest)
         {
@@ -73,10 +69,11 @@ internal static class FramePlanner
                 tie.Height?.Text ?? draft.Tape(height), $"over {draft.Tape(Length.Zero)} and under {draft.Tape(highest)}");
             return;
         }
-        if (height < LayoutDefaults.HeadRoom)
+        Length headRoom = LayoutDefaults.HeadRoom.ValueIn(draft.Units);
+        if (height < headRoom)
         {
             draft.Warn("frame.tie.head-height", "frame.tie.height", "A tie this low is at head height; people and machines will meet it.",
-                draft.Tape(height), $"{draft.Tape(LayoutDefaults.HeadRoom)} or more");
+                draft.Tape(height), $"{draft.Tape(headRoom)} or more");
         }
         (Length left, Length right) = draft.Bow.CentreLine.AcrossAt(height);
         foreach (BowStation station in draft.Stations.Skip(1).SkipLast(1).Where(station => (station.Number - 1) % every == 0))
@@ -111,7 +108,7 @@ internal static class FramePlanner
                 count.ToString(System.Globalization.CultureInfo.InvariantCulture), FormattableString.Invariant($"{count - 1} or {count + 1}"));
             return;
         }
-        TubeSection tube = draft.Tube("frame.purlins.tube", asked.Tube, LayoutDefaults.LightTube, LayoutDefaults.LightWall);
+        TubeSection tube = draft.Tube("frame.purlins.tube", asked.Tube, LayoutDefaults.LightTube(draft.Units), LayoutDefaults.LightWall(draft.Units));
         ImmutableArray<Length> stock = LayoutDraft.StockLengths(asked.Tube.StockLengths);
 
         if (draft.Bow.Underside.Inwards(tube.Outside / 2) is not { } line)
@@ -166,9 +163,9 @@ internal static class FramePlanner
                 draft.Tape(top), $"under {draft.Tape(draft.Bow.CentreLine.Highest())}");
             return;
         }
-        TubeSection tube = draft.Tube("frame.braces.tube", asked.Tube, LayoutDefaults.LightTube, LayoutDefaults.LightWall);
+        TubeSection tube = draft.Tube("frame.braces.tube", asked.Tube, LayoutDefaults.LightTube(draft.Units), LayoutDefaults.LightWall(draft.Units));
         (Length leftTop, Length rightTop) = draft.Bow.CentreLine.AcrossAt(top);
-        Length foot = Length.Min(Length.FromInches(6), top / 2);
+        Length foot = Length.Min(LayoutDefaults.BraceFoot.ValueIn(draft.Units), top / 2);
         (Length leftFoot, Length rightFoot) = draft.Bow.CentreLine.AcrossAt(foot);
         foreach (bool front in corners == 2 ? (ReadOnlySpan<bool>)[true] : [true, false])
         {

@@ -11,7 +11,7 @@ internal static class GroundPlanner
     public static ImmutableArray<GroundPost> Posts(LayoutDraft draft)
     {
         Ground ground = draft.Plan.Ground;
-        TubeSection tube = draft.Tube("ground.postTube", ground.PostTube, LayoutDefaults.PostTube(draft.BowTube.Outside), LayoutDefaults.BowWall);
+        TubeSection tube = draft.Tube("ground.postTube", ground.PostTube, LayoutDefaults.PostTube(draft.BowTube.Outside, draft.Units), LayoutDefaults.BowWall(draft.Units));
         if (tube.Outside - (tube.Wall * 2) < draft.BowTube.Outside && draft.BowTube.Outside - (draft.BowTube.Wall * 2) < tube.Outside)
         {
             Length inside = draft.BowTube.Outside - (draft.BowTube.Wall * 2);
@@ -26,7 +26,7 @@ internal static class GroundPlanner
         Length deepest = draft.Stations.Max(station => Length.Max(station.Base - station.GroundLeft, station.Base - station.GroundRight));
         Usual<Length> usualLength = LayoutDefaults.PostProjection with
         {
-            Value = UpToWholeInch(embedment + LayoutDefaults.PostProjection.Value + deepest),
+            Value = UpToWhole(embedment + LayoutDefaults.PostProjection.ValueIn(draft.Units) + deepest, draft.Units),
             Says = "Whole length of a ground post: embedment, what stands out, and the fall of the ground.",
         };
         Length whole = draft.Answers.Take("ground.postLength", usualLength, ground.PostLength);
@@ -52,8 +52,11 @@ internal static class GroundPlanner
         return posts.MoveToImmutable();
     }
 
-    // Whole inches in either system of units: units never change a value.
-    private static Length UpToWholeInch(Length exact) => TapeText.RoundUpForHole(exact, UnitSystem.UsCustomary);
+    private static Length UpToWhole(Length exact, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => TapeText.RoundUpForHole(exact, units),
+        UnitSystem.Metric => MetricMarks.Of(exact, MetricWay.Up),
+    };
 
     public static void Baseboards(LayoutDraft draft)
     {

@@ -20,9 +20,15 @@ internal static class LayoutDefaults
     private static readonly Citation LightestWideBow =
         new("Engineering High Tunnels for Better Performance, University of Connecticut", "1.90 in x 14 ga, 26 ft or wider; 1.66 in x 14 ga below", Standing.Published);
 
+    private static readonly Usual<Length> ThinnestBow =
+        new(Length.FromInches(0.083), "The tube of the bows has this wall (14 in the Birmingham tube gauge).", LightestWideBow, Matters: true);
+
+    // From this span on the wider tube; a metric plan is held to it a little sooner.
+    private static readonly Usual<Length> WideSpan = new(Length.FromFeet(26), "Bows this wide take the wider tube.", LightestWideBow) { Metric = MetricWay.Down };
+
     internal static Usual<UnitSystem> Units { get; } = new(UnitSystem.UsCustomary, "Results are shown in feet and inches.", Citation.CommonPractice);
 
-    internal static Usual<Length> BowSpacing { get; } = new(Length.FromFeet(4), "Bows stand at most this far apart.", UsualSpacing, Matters: true);
+    internal static Usual<Length> BowSpacing { get; } = new(Length.FromFeet(4), "Bows stand at most this far apart.", UsualSpacing, Matters: true) { Metric = MetricWay.Down };
 
     internal static Usual<BayRule> Bays { get; } = new(BayRule.Equal, "All bays are alike.", Citation.CommonPractice);
 
@@ -38,19 +44,28 @@ internal static class LayoutDefaults
 
     internal static Usual<int> BraceBays { get; } = new(2, "A corner brace reaches over two bays.", Citation.FromMemory);
 
-    internal static Usual<Length> LightTube { get; } = new(Length.FromInches(1.315), "Purlins, ties, braces and roll tubes are this wide.", Citation.CommonPractice);
+    /// <summary>The usual width of light tubes.</summary>
+    internal static Usual<Length> LightTube(UnitSystem units) => Outside(
+        new(Length.FromInches(1.315), "Purlins, ties, braces and roll tubes are this wide.", Citation.CommonPractice), units);
 
-    internal static Usual<Length> LightWall { get; } = new(Length.FromInches(0.065), "Purlins, ties, braces and roll tubes have this wall.", Citation.CommonPractice);
+    /// <summary>The usual wall of light tubes.</summary>
+    internal static Usual<Length> LightWall(UnitSystem units) => Wall(
+        new(Length.FromInches(0.065), "Purlins, ties, braces and roll tubes have this wall.", Citation.CommonPractice), units);
 
-    internal static Usual<Length> BowWall { get; } = new(Length.FromInches(0.083), "The tube of the bows has this wall (14 in the Birmingham tube gauge).", LightestWideBow, Matters: true);
+    /// <summary>The usual wall of bows and ground posts.</summary>
+    internal static Usual<Length> BowWall(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => ThinnestBow,
+        UnitSystem.Metric => Wall(ThinnestBow with { Says = "The tube of the bows has this wall." }, units),
+    };
 
     internal static Usual<AnchorKind> Anchor { get; } = new(AnchorKind.Posts, "The bows stand on ground posts.", Citation.CommonPractice, Matters: true);
 
     internal static Usual<PostTopLine> PostTops { get; } = new(PostTopLine.Level, "Post tops stand to one level line.", Citation.CommonPractice);
 
-    internal static Usual<Length> PostEmbedment { get; } = new(Length.FromInches(30), "Ground posts go this deep; frost, soil and wind decide.", Citation.FromMemory, Matters: true);
+    internal static Usual<Length> PostEmbedment { get; } = new(Length.FromInches(30), "Ground posts go this deep; frost, soil and wind decide.", Citation.FromMemory, Matters: true) { Metric = MetricWay.Up };
 
-    internal static Usual<Length> PostProjection { get; } = new(Length.FromInches(18), "Ground posts stand this far out of the ground at least.", Citation.FromMemory);
+    internal static Usual<Length> PostProjection { get; } = new(Length.FromInches(18), "Ground posts stand this far out of the ground at least.", Citation.FromMemory) { Metric = MetricWay.Up };
 
     internal static Usual<PostConcrete> PostConcrete { get; } = new(Plans.PostConcrete.Corners, "The four corner posts stand in concrete. Concrete may make the tunnel a permanent structure: ask the building office.", ConcreteCorners, Matters: true);
 
@@ -82,19 +97,19 @@ internal static class LayoutDefaults
 
     internal static Usual<string> EndPost { get; } = new("4x4", "The posts of the end.", new Citation("Costs to Build a Metal-Hoop High Tunnel, EHT-105, Texas A&M", "4x4 end posts", Standing.Published));
 
-    internal static Usual<Length> EndPostSpacing { get; } = new(Length.FromFeet(4), "Posts of the end stand at most this far apart, middle to middle.", Citation.FromMemory);
+    internal static Usual<Length> EndPostSpacing { get; } = new(Length.FromFeet(4), "Posts of the end stand at most this far apart, middle to middle.", Citation.FromMemory) { Metric = MetricWay.Down };
 
     internal static Usual<PostTop> PostTop { get; } = new(Plans.PostTop.Bow, "Posts of the end are cut to the slope under the bow.", Citation.CommonPractice);
 
     internal static Usual<Length> BracketGap { get; } = new(Length.FromInches(0.5), "A bracketed post stops this far under the bow.", Citation.CommonPractice);
 
-    internal static Usual<Length> EndEmbedment { get; } = new(Length.FromInches(18), "Posts of the end go this deep, in concrete; frost decides.", Citation.CommonPractice, Matters: true);
+    internal static Usual<Length> EndEmbedment { get; } = new(Length.FromInches(18), "Posts of the end go this deep, in concrete; frost decides.", Citation.CommonPractice, Matters: true) { Metric = MetricWay.Up };
 
     internal static Usual<string> FrameBoard { get; } = new("2x4", "Girts, jambs and vent rails.", Citation.CommonPractice);
 
     internal static Usual<Length> GirtHeight { get; } = new(Length.FromFeet(4), "A row of girts at this height.", Citation.FromMemory);
 
-    internal static Usual<Length> DoorHeight { get; } = new(Length.FromFeet(7), "Clear height of the door.", Citation.CommonPractice, Matters: true);
+    internal static Usual<Length> DoorHeight { get; } = new(Length.FromFeet(7), "Clear height of the door.", Citation.CommonPractice, Matters: true) { Metric = MetricWay.Up };
 
     internal static Usual<DoorSwing> Swing { get; } = new(DoorSwing.Out, "The door swings out.", Citation.CommonPractice, Matters: true);
 
@@ -114,13 +129,18 @@ internal static class LayoutDefaults
 
     internal static Usual<int> FilmLayers { get; } = new(1, "One layer of film on the roof.", Citation.CommonPractice, Matters: true);
 
-    internal static Usual<Length> FilmThickness { get; } = new(Length.FromInches(0.006), "Greenhouse film of 6 mil.", Citation.CommonPractice, Matters: true);
+    /// <summary>The usual film.</summary>
+    internal static Usual<Length> FilmThickness(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => new(Length.FromInches(0.006), "Greenhouse film of 6 mil.", Citation.CommonPractice, Matters: true),
+        UnitSystem.Metric => new(Length.FromMillimetres(0.15), "Greenhouse film of 150 μm.", Citation.CommonPractice, Matters: true),
+    };
 
     internal static Usual<Length> BatterBoardOffset { get; } = new(Length.FromFeet(3), "Batter boards stand this far outside the corners.", Citation.CommonPractice);
 
     /// <summary>The lightest usual tube for a bow of a span.</summary>
-    internal static Usual<Length> BowTube(Length span) => new(
-        Length.FromInches(span >= Length.FromFeet(26) ? 1.900 : 1.660), "The tube of the bows is this wide.", LightestWideBow, Matters: true);
+    internal static Usual<Length> BowTube(Length span, UnitSystem units) => Outside(
+        new(Length.FromInches(span >= WideSpan.ValueIn(units) ? 1.900 : 1.660), "The tube of the bows is this wide.", LightestWideBow, Matters: true), units);
 
     /// <summary>The usual number of purlins of a span.</summary>
     internal static Usual<int> Purlins(Length span) => new(
@@ -128,17 +148,19 @@ internal static class LayoutDefaults
         "Purlins in all, the ridge purlin included.", Citation.FromMemory, Matters: true);
 
     /// <summary>The tube that the leg of a bow fits into: the next usual size with room inside.</summary>
-    internal static Usual<Length> PostTube(Length leg)
+    internal static Usual<Length> PostTube(Length leg, UnitSystem units)
     {
-        Length needed = leg + (2 * BowWall.Value);
-        Length outside = needed + Length.FromInches(0.05);
-        foreach (Length size in UsualTubes.Outsides(UnitSystem.UsCustomary))
+        Length needed = leg + (2 * BowWall(units).Value);
+        // Past the widest, a width that no list has: with a little room, on a mark.
+        Length outside = UsualTubes.OutsideOver(needed, units) ?? units switch
         {
-            if (size <= needed) continue;
-            outside = size;
-            break;
-        }
-        return new(outside, "Ground posts are this wide; the leg of the bow slides inside.", Citation.FromMemory, Matters: true);
+            UnitSystem.UsCustomary => needed + Length.FromInches(0.05),
+            UnitSystem.Metric => MetricMarks.Of(needed + Length.FromMillimetres(1), MetricWay.Up),
+        };
+        return new(outside, "Ground posts are this wide; the leg of the bow slides inside.", units == UnitSystem.Metric ? UsualTubes.SourceInMillimetres : Citation.FromMemory, Matters: true)
+        {
+            Metric = MetricWay.AsItIs,
+        };
     }
 
     /// <summary>The usual clear width of a door.</summary>
@@ -161,10 +183,30 @@ internal static class LayoutDefaults
         Length.Min(peak * 0.6, Length.Max(Length.FromFeet(4), sideHeight)),
         "Height at which a corner brace meets the end bow.", Citation.FromMemory);
 
-    /// <summary>What people and machines pass under without meeting it; common practice, no source.</summary>
-    internal static Length HeadRoom { get; } = Length.FromInches(78);
+    internal static Usual<Length> HeadRoom { get; } = new(Length.FromInches(78), "People and machines pass under this without meeting it.", Citation.CommonPractice) { Metric = MetricWay.Up };
+
+    internal static Usual<Length> BraceFoot { get; } = new(Length.FromInches(6), "The foot of a corner brace meets its bow this high.", Citation.CommonPractice);
+
+    internal static Usual<Length> BatterBoardHalf { get; } = new(Length.FromFeet(2), "A batter board reaches this far to each side of its string.", Citation.CommonPractice);
 
     /// <summary>The usual height of a tie.</summary>
     internal static Usual<Length> TieHeight(Length sideHeight, Length peak) => new(
         sideHeight + ((peak - sideHeight) * (2.0 / 3)), "Height of the ties.", Citation.FromMemory, Matters: true);
+
+    // No tube of a metric plan is lighter than the one that is usual, or published, in inches.
+    private static Usual<Length> Outside(Usual<Length> inches, UnitSystem units) => Heavier(inches, UsualTubes.OutsideOver(inches.Value, units), units);
+
+    private static Usual<Length> Wall(Usual<Length> inches, UnitSystem units) => Heavier(inches, UsualTubes.WallOver(inches.Value, units), units);
+
+    private static Usual<Length> Heavier(Usual<Length> inches, Length? next, UnitSystem units)
+    {
+        if (units == UnitSystem.UsCustomary) return inches;
+        Citation published = inches.Source, sizes = UsualTubes.SourceInMillimetres;
+        return inches with
+        {
+            Value = next ?? throw new InvalidOperationException("The list of metric tubes ends too soon."),
+            Source = published.Standing == Standing.Published ? new Citation(published.Title, published.Place + "; the next size up in ISO 4200 series 1 and EN 10219-2, from memory", Standing.FromMemory) : sizes,
+            Metric = MetricWay.AsItIs,
+        };
+    }
 }

@@ -70,9 +70,10 @@ internal sealed class LayoutDraft(Plan plan, Answers answers)
     /// <summary>The board a part of the plan asks for.</summary>
     public BoardSection Board(string path, Board board, Usual<string> size, Usual<bool> treated)
     {
-        string nominal = Answers.Take(path + ".size", size, board.Size);
+        Usual<string> usual = size.LumberIn(Units);
+        string nominal = Answers.Take(path + ".size", usual, board.Size);
         bool isTreated = Answers.Take(path + ".treated", treated, board.Treated);
-        return Lumber(path + ".size", nominal, isTreated, size.Value);
+        return Lumber(path + ".size", nominal, isTreated, usual.Value);
     }
 
     /// <summary>A lumber size; the usual one stands in, with an error, where the given one is unknown.</summary>
@@ -93,7 +94,7 @@ internal sealed class LayoutDraft(Plan plan, Answers answers)
     /// <summary>Stretches about every bow in which a lengthwise board may have no joint.</summary>
     public ImmutableArray<NoJoint> OffTheBows()
     {
-        Length clear = LayoutDefaults.JointClear.Value;
+        Length clear = LayoutDefaults.JointClear.ValueIn(Units);
         Length first = Stations[0].Along;
         return [.. Stations.Select(station => new NoJoint(station.Along - first - clear, station.Along - first + clear))];
     }

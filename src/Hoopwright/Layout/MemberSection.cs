@@ -35,6 +35,14 @@ public sealed record TubeSection(Length Outside, Length Wall, TubeForm Form, Tub
         ? FormattableString.Invariant($"{Outside.Millimetres:0.#} x {Wall.Millimetres:0.##} mm")
         : FormattableString.Invariant($"{Outside.Inches:0.000} x {Wall.Inches:0.000} in")) + (Form == TubeForm.Square ? " square" : "");
 
+    /// <summary>The width alone, as what fits the tube is named by.</summary>
+    internal string WidthText => IsMetric ? FormattableString.Invariant($"{Outside.Millimetres:0.#} mm") : FormattableString.Invariant($"{Outside.Inches:0.000} in");
+
+    /// <summary>The widths of two tubes, as what joins them is named by: in millimetres where both are.</summary>
+    internal static string WidthsText(TubeSection one, TubeSection other) => one.IsMetric && other.IsMetric
+        ? FormattableString.Invariant($"{one.Outside.Millimetres:0.#} to {other.Outside.Millimetres:0.#} mm")
+        : FormattableString.Invariant($"{one.Outside.Inches:0.000} to {other.Outside.Inches:0.000} in");
+
     /// <summary>True for a tube whose width is a round number of millimetres and not of thousandths of an inch.</summary>
     private bool IsMetric => IsWhole(Outside.Millimetres * 10) && !IsWhole(Outside.Inches * 1000);
 

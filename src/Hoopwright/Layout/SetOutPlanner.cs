@@ -55,10 +55,10 @@ internal static class SetOutPlanner
     private static ImmutableArray<BatterBoard> BatterBoards(LayoutDraft draft)
     {
         Site site = draft.Plan.Site;
-        Length usual = LayoutDefaults.BatterBoardOffset.Value;
+        Length usual = LayoutDefaults.BatterBoardOffset.ValueIn(draft.Units);
+        Length half = LayoutDefaults.BatterBoardHalf.ValueIn(draft.Units);
         Length front = Room("front", "site.roomFront", site.RoomFront), back = Room("back", "site.roomBack", site.RoomBack);
         Length left = Room("left", "site.roomLeft", site.RoomLeft), right = Room("right", "site.roomRight", site.RoomRight);
-        Length half = Length.FromFeet(2);
         var boards = ImmutableArray.CreateBuilder<BatterBoard>(8);
         foreach (bool atLeft in (ReadOnlySpan<bool>)[true, false])
         {
@@ -78,10 +78,10 @@ internal static class SetOutPlanner
         Length Room(string where, string path, Written<Length>? room)
         {
             if (room is not { } given || given.Value >= usual) return usual;
-            if (given.Value < Length.FromFeet(2))
+            if (given.Value < half)
             {
                 draft.Warn("site.room-for-strings", path, $"There is little room {(where is "left" or "right" ? $"on the {where}" : $"at the {where}")} for batter boards; digging may disturb them.",
-                    given.Text, $"{draft.Tape(Length.FromFeet(2))} to {draft.Tape(Length.FromFeet(4))}");
+                    given.Text, $"{draft.Tape(half)} to {draft.Tape(half * 2)}");
             }
             return given.Value;
         }

@@ -37,11 +37,11 @@ internal static class SidePlanner
 
         if (kind == SideKind.RollUp)
         {
-            TubeSection tube = draft.Tube(path + ".rollTube", side.RollTube, LayoutDefaults.LightTube, LayoutDefaults.LightWall);
+            TubeSection tube = draft.Tube(path + ".rollTube", side.RollTube, LayoutDefaults.LightTube(draft.Units), LayoutDefaults.LightWall(draft.Units));
             Length outside = left ? -board.Thickness - (tube.Outside / 2) : draft.Span + board.Thickness + (tube.Outside / 2);
             Member roll = GroundPlanner.Lengthwise(draft, name + "-roll-tube", MemberRole.RollTube, tube, new PlanePoint(outside, baseboard), name + " side, in the curtain's hem",
                 true, LayoutDraft.StockLengths(side.RollTube.StockLengths));
-            Length past = LayoutDefaults.RollTubePast.Value;
+            Length past = LayoutDefaults.RollTubePast.ValueIn(draft.Units);
             draft.Members.Add(roll with
             {
                 Start = roll.Start with { Y = roll.Start.Y - past },

@@ -77,7 +77,7 @@ public static class TunnelPlanner
     {
         var scratch = new List<Diagnostic>();
         Frame frame = plan.Frame;
-        Length outside = answers.Take("frame.bowTube.outside", LayoutDefaults.BowTube(span), frame.BowTube.Outside);
+        Length outside = answers.Take("frame.bowTube.outside", LayoutDefaults.BowTube(span, answers.Units), frame.BowTube.Outside);
         BowRequest request = BowRequestOf(plan, answers, span, kind, outside);
         BowOutcome bow = BowShape.Of(request, answers.Units);
         scratch.AddRange(bow.Diagnostics.Select(diagnostic => diagnostic with { Path = BowPath(diagnostic.Path) }));
@@ -133,7 +133,7 @@ public static class TunnelPlanner
             Stations = [.. marks.Select((mark, index) => new BowStation(index + 1, mark, ground.BaseAt(mark), ground.At(Length.Zero, mark), ground.At(span, mark)))],
         };
         draft.Diagnostics.AddRange(scratch);
-        draft.BowTube = draft.Tube("frame.bowTube", frame.BowTube, LayoutDefaults.BowTube(span), LayoutDefaults.BowWall);
+        draft.BowTube = draft.Tube("frame.bowTube", frame.BowTube, LayoutDefaults.BowTube(span, answers.Units), LayoutDefaults.BowWall(answers.Units));
         return (draft, []);
     }
 

@@ -50,7 +50,7 @@ internal static class PackageOrders
         Length? piece = lines[0].Item == Items.SpringWire
             ? answers.Take("cover.wirePiece", Hoopwright.Cover.CoverDefaults.WirePiece, plan.Cover.WirePiece)
             : null;
-        PackPrice price = prices.OfPackage(lines[0].Item, lines[0].Size, piece);
+        PackPrice price = prices.OfPackage(lines[0].Item, lines[0].Size, piece ?? fact.LengthIn(answers.Units));
         Length roll = price.Length ?? Length.FromMetres(1);
         decimal rollM = (decimal)roll.Metres;
         decimal needed = lines.Sum(line => line.Quantity);
@@ -60,7 +60,7 @@ internal static class PackageOrders
 
     private static OrderLine Concrete(ImmutableArray<MaterialLine> lines, ImmutableArray<MaterialLine> takeoff, Plan plan, PriceBook prices, Answers answers)
     {
-        Mass bag = answers.Take("ground.bagMass", TakeoffDefaults.BagMass, plan.Ground.BagMass);
+        Mass bag = answers.Take("ground.bagMass", TakeoffDefaults.BagMass(answers.Units), plan.Ground.BagMass);
         Ratio waste = answers.Take("orders.concreteWaste", OrderDefaults.ConcreteWaste, plan.Orders.ConcreteWaste);
         PackPrice price = prices.OfConcrete(lines[0].Item, lines[0].Size, bag);
         decimal needed = (decimal)ConcreteBags.Exactly(Volume.FromCubicMetres((double)lines.Sum(line => line.Quantity)), bag).Value;

@@ -32,7 +32,7 @@ public sealed record Haul(Mass Steel, Mass Lumber, Mass DryConcrete, Mass Film)
             steelKg += section.Match(tube => tube.Material == TubeMaterial.GalvanizedSteel ? SteelKgPerM(tube) * metres : 0, _ => 0);
             lumberKg += section.Match(_ => 0, board => board.Thickness.Metres * board.Depth.Metres * metres * LumberKgM3);
         }
-        Mass bag = planned.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass.Value;
+        Mass bag = planned.Plan.Ground.BagMass?.Value ?? TakeoffDefaults.BagMass(planned.Units).Value;
         double concreteKg = orders.Lines.Where(line => line.Item == Items.DryConcrete).Sum(line => (double)(line.Packages * line.PerPackage) * bag.Kilograms);
         return new Haul(Mass.FromKilograms(steelKg), Mass.FromKilograms(lumberKg), Mass.FromKilograms(concreteKg),
             Mass.FromKilograms(film.BoughtArea.SquareMetres * cover.Thickness.Metres * FilmMaterial.KgM3));

@@ -25,13 +25,14 @@ public sealed class Answers(UnitSystem units)
         [.. Rules.Where(rule => rule.IsAssumption).Select(rule => new Diagnostic(
             "assumed." + CodeOf(rule.Path), Severity.Assumption, rule.Path, rule.Says, null, rule.Text))];
 
-    /// <summary>A quantity: as given, or the usual one.</summary>
+    /// <summary>A quantity: as given, or the usual one, which is on a metric mark where a length of a metric plan is asked for.</summary>
     /// <param name="path">Where in the plan it stands.</param>
     /// <param name="usual">What is taken when it is not given.</param>
     /// <param name="given">As given.</param>
     public T Take<T>(string path, Usual<T> usual, Written<T>? given)
         where T : struct
     {
+        if (usual is Usual<Length> length) usual = (Usual<T>)(object)length.In(Units);
         Note(path, usual, given is { } written ? written.Text : Show(usual.Value), given is not null);
         return given?.Value ?? usual.Value;
     }

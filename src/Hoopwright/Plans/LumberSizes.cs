@@ -60,6 +60,23 @@ public static partial class LumberSizes
         })!;
     }
 
+    /// <summary>
+    /// The actual size in millimetres that is taken where a nominal one would be; null for a size without one. Each is at least as
+    /// strong across. From memory of planed sawn timber as it is sold; common practice, no source.
+    /// </summary>
+    internal static string? MetricFor(string nominal) => nominal switch
+    {
+        "1x4" => "22x95 mm",
+        "2x4" => "45x95 mm",
+        "2x6" => "45x145 mm",
+        "2x8" => "45x195 mm",
+        "2x10" => "45x220 mm",
+        "4x4" => "95x95 mm",
+        "4x6" => "95x145 mm",
+        "6x6" => "145x145 mm",
+        _ => null,
+    };
+
     private static LumberSize Of(int thickness, int width) => new(
         string.Create(CultureInfo.InvariantCulture, $"{thickness}x{width}"),
         Length.FromInches(DressedIn(thickness)), Length.FromInches(DressedIn(width)), IsNominal: true);

@@ -21,8 +21,8 @@ public sealed record Plan : PlanSection
     [Description("Anything worth saying about the plan.")]
     public string? Note { get; init; }
 
-    /// <summary>Which units the results are shown in: us or metric. Cut lengths go to the nearest mark of that tape; no other value changes.</summary>
-    [Description("Which units the results are shown in: us or metric. Cut lengths go to the nearest mark of that tape; no other value changes.")]
+    /// <summary>Which units the results are shown in, and whether what is left out is taken in sizes of feet and inches or of metres: us or metric. Cut lengths go to the nearest mark of that tape; no value that the plan gives changes.</summary>
+    [Description("Which units the results are shown in, and whether what is left out is taken in sizes of feet and inches or of metres: us or metric. Cut lengths go to the nearest mark of that tape; no value that the plan gives changes.")]
     public UnitSystem? Units { get; init; }
 
     /// <summary>Where the tunnel stands.</summary>

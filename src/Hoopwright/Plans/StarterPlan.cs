@@ -53,7 +53,7 @@ public static class StarterPlan
               "ground": {
                 // posts driven into the ground, or boards lying on it.
                 "anchor": "posts",
-                "postEmbedment": "{{Say("30 in", "760 mm")}}",
+                "postEmbedment": "{{Say("30 in", "800 mm")}}",
                 // none, corners, cornersAndMiddle or all. Concrete may make the tunnel a permanent structure: ask first.
                 "postConcrete": "corners"
               },

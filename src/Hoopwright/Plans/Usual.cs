@@ -9,4 +9,8 @@ namespace Hoopwright.Plans;
 /// <param name="Source">Where the value comes from.</param>
 /// <param name="Matters">True when the grower should confirm it: then it is listed as an assumption.</param>
 public sealed record Usual<T>(T Value, string Says, Citation Source, bool Matters = false)
-    where T : notnull;
+    where T : notnull
+{
+    /// <summary>Which way a length goes to a metric mark in a metric plan.</summary>
+    internal MetricWay Metric { get; init; }
+}

@@ -13,6 +13,11 @@ namespace Hoopwright.Sweeps;
 /// </summary>
 internal sealed class ChangeFinder
 {
+    private static readonly ImmutableArray<string> PostSizes = ["2x4", "4x4", "4x6", "6x6"];
+
+    // A post with a tenth more wood is another size, one with less the same as another mill planes it.
+    private const double MuchMore = 1.1;
+
     private readonly Tunnel tunnel;
     private readonly Plan plan;
     private readonly UnitSystem units;
@@ -36,6 +41,9 @@ internal sealed class ChangeFinder
 
     // Half a foot, or 100 mm.
     private Length SpacingStep => units switch { UnitSystem.UsCustomary => Length.FromInches(6), UnitSystem.Metric => Length.FromMillimetres(100) };
+
+    // An inch of height to a step of half a foot; a metric height goes by 50 mm.
+    private Length HeightStep => units switch { UnitSystem.UsCustomary => Length.FromInches(1), UnitSystem.Metric => Length.FromMillimetres(50) };
 
     private Length LeastSpacing => units switch { UnitSystem.UsCustomary => Length.FromFeet(2), UnitSystem.Metric => Length.FromMillimetres(600) };
 
@@ -112,11 +120,11 @@ internal sealed class ChangeFinder
             if (tie.Every is > 1) Add("tie-on-every-bow", "a tie on every bow", Citation.CommonPractice, new ChangedValue("frame.tie.every", "1", IsCount: true));
             return;
         }
-        Length usual = LayoutDefaults.TieHeight(tunnel.Bow.SideHeight, tunnel.Bow.PeakHeight).Value, lower = tunnel.Bow.SideHeight + ((tunnel.Bow.PeakHeight - tunnel.Bow.SideHeight) / 2);
+        Length usual = LayoutDefaults.TieHeight(tunnel.Bow.SideHeight, tunnel.Bow.PeakHeight).ValueIn(units), lower = tunnel.Bow.SideHeight + ((tunnel.Bow.PeakHeight - tunnel.Bow.SideHeight) / 2);
         foreach (Length height in (Length[])[usual, lower])
         {
-            Length shown = Down(height, SpacingStep / 6);
-            if (shown >= LayoutDefaults.HeadRoom) Add("tie", $"a tie on every bow, {Tape(shown)} up", Citation.FromMemory, new ChangedValue("frame.tie.height", Written(shown)));
+            Length shown = Down(height, HeightStep);
+            if (shown >= LayoutDefaults.HeadRoom.ValueIn(units)) Add("tie", $"a tie on every bow, {Tape(shown)} up", Citation.FromMemory, new ChangedValue("frame.tie.height", Written(shown)));
         }
     }
 
@@ -139,7 +147,7 @@ internal sealed class ChangeFinder
 
     private void GroundPosts()
     {
-        Length embedment = plan.Ground.PostEmbedment?.Value ?? LayoutDefaults.PostEmbedment.Value;
+        Length embedment = plan.Ground.PostEmbedment?.Value ?? LayoutDefaults.PostEmbedment.ValueIn(units);
         foreach (int steps in (int[])[1, 2])
         {
             Length more = DepthStep * steps, deeper = embedment + more;
@@ -165,11 +173,11 @@ internal sealed class ChangeFinder
         if (tunnel.Back.Closing == EndClosing.Framed && plan.Ends.Back is { } back) framed.Add(("ends.back", back));
         if (framed.Count == 0) return;
         Add("deeper-end-posts", $"posts of the ends {Tape(DepthStep)} deeper", Citation.CommonPractice, [.. framed.SelectMany(each => Deeper(each.Path, each.End))]);
-        ImmutableArray<ChangedValue> heavier = [.. framed.SelectMany(each => NextSize(each.End.PostSize ?? LayoutDefaults.EndPost.Value) is { } next ? (ImmutableArray<ChangedValue>)[new(each.Path + ".postSize", next)] : [])];
+        ImmutableArray<ChangedValue> heavier = [.. framed.SelectMany(each => NextSize(each.End.PostSize ?? LayoutDefaults.EndPost.LumberIn(units).Value) is { } next ? (ImmutableArray<ChangedValue>)[new(each.Path + ".postSize", next)] : [])];
         if (!heavier.IsEmpty) Add("heavier-end-posts", $"posts of the ends {string.Join(" and ", heavier.Select(value => value.Text).Distinct())}", Citation.CommonPractice, heavier);
         ImmutableArray<ChangedValue> closer =
         [
-            .. framed.Select(each => (each.Path, Spacing: (each.End.PostSpacing?.Value ?? LayoutDefaults.EndPostSpacing.Value) - (SpacingStep * 2)))
+            .. framed.Select(each => (each.Path, Spacing: (each.End.PostSpacing?.Value ?? LayoutDefaults.EndPostSpacing.ValueIn(units)) - (SpacingStep * 2)))
                 .Where(each => each.Spacing >= LeastSpacing).Select(each => new ChangedValue(each.Path + ".postSpacing", Written(each.Spacing))),
         ];
         if (!closer.IsEmpty) Add("closer-end-posts", $"posts of the ends at most {string.Join(" and ", closer.Select(value => value.Text).Distinct())} apart", Citation.CommonPractice, closer);
@@ -177,12 +185,20 @@ internal sealed class ChangeFinder
 
     private IEnumerable<ChangedValue> Deeper(string path, End end)
     {
-        Length deeper = (end.Embedment?.Value ?? LayoutDefaults.EndEmbedment.Value) + DepthStep;
+        Length deeper = (end.Embedment?.Value ?? LayoutDefaults.EndEmbedment.ValueIn(units)) + DepthStep;
         yield return new ChangedValue(path + ".embedment", Written(deeper));
         if (end.HoleDepth is { } hole) yield return new ChangedValue(path + ".holeDepth", Written(Length.Max(hole.Value, deeper)));
     }
 
-    private static string? NextSize(string size) => size switch { "2x4" => "4x4", "4x4" => "4x6", "4x6" => "6x6", _ => null };
+    /// <summary>The next of the usual sizes of posts; nothing for one of none of these. One in millimetres goes on in millimetres.</summary>
+    private static string? NextSize(string size)
+    {
+        int at = PostSizes.IndexOf(size);
+        if (at >= 0) return at + 1 < PostSizes.Length ? PostSizes[at + 1] : null;
+        if (LumberSizes.Find(size) is not { IsNominal: false } has) return null;
+        return PostSizes.Select(nominal => LumberSizes.Find(LumberSizes.MetricFor(nominal))!)
+            .FirstOrDefault(next => next.Thickness >= has.Thickness && next.Width >= has.Width && (next.Thickness * next.Width) / (has.Thickness * has.Width) > MuchMore)?.Name;
+    }
 
     private void Add(string code, string words, Citation source, params ImmutableArray<ChangedValue> values) => changes.Add(new PlanChange(code, words, values, source));
 

@@ -31,13 +31,22 @@ internal static class CountRules
         Covering(width, sheetWidth) * Covering(height, sheetLength),
         Covering(width, sheetLength) * Covering(height, sheetWidth));
 
-    /// <summary>A bolt or screw as long as what it goes through, up to the next half inch, as they are sold.</summary>
-    public static string ScrewSize(string diameter, Length least)
+    /// <summary>A bolt or screw as long as what it goes through, up to the next half inch or 10 mm, as they are sold. Metric diameters from memory.</summary>
+    public static string ScrewSize(ScrewKind kind, Length least, UnitSystem units)
     {
+        if (units == UnitSystem.Metric)
+        {
+            string metric = kind switch { ScrewKind.Bolt => "M10", ScrewKind.Lag => "10", ScrewKind.BoardToTube => "6.3" };
+            return FormattableString.Invariant($"{metric} x {10 * Gaps(least, Length.FromMillimetres(10))} mm");
+        }
+        string diameter = kind switch { ScrewKind.Bolt or ScrewKind.Lag => "3/8", ScrewKind.BoardToTube => "1/4" };
         int halves = Gaps(least, Length.FromInches(0.5));
         string whole = FormattableString.Invariant($"{halves / 2}");
         return FormattableString.Invariant($"{diameter} x {(halves % 2 == 0 ? whole : halves == 1 ? "1/2" : whole + "-1/2")} in");
     }
+
+    /// <summary>A size that is sold by one name in inches and by another in millimetres.</summary>
+    public static string Size(string inches, string millimetres, UnitSystem units) => units switch { UnitSystem.UsCustomary => inches, UnitSystem.Metric => millimetres };
 
     private static int Gaps(Length run, Length spacing)
     {

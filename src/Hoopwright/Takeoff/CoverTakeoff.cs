@@ -12,7 +12,7 @@ internal static class CoverTakeoff
 {
     public static void Add(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover, Answers answers)
     {
-        foreach (CoverPiece piece in cover.Pieces) Film(draft, cover, piece);
+        foreach (CoverPiece piece in cover.Pieces) Film(draft, tunnel, cover, piece);
         Tape(draft, tunnel, cover);
         foreach (FasteningRun run in cover.Runs)
         {
@@ -27,28 +27,28 @@ internal static class CoverTakeoff
                     break;
             }
         }
-        foreach (FasteningRun run in cover.Runs) Temporary(draft, cover, run);
+        foreach (FasteningRun run in cover.Runs) Temporary(draft, tunnel, cover, run);
         Pulling(draft, tunnel, cover);
-        if (cover.Inflation is not null) Air(draft, cover);
+        if (cover.Inflation is not null) Air(draft, tunnel, cover);
     }
 
     /// <summary>Short pieces of wire that hold end film for the time being in a run.</summary>
-    public static void Temporary(TakeoffDraft draft, CoverPlan cover, FasteningRun run) =>
-        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)(TakeoffDefaults.TemporaryWireLength.Value * cover.TemporaryWiresIn(run)).Metres,
+    public static void Temporary(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover, FasteningRun run) =>
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.SpringWire, "", (decimal)(TakeoffDefaults.TemporaryWireLength.ValueIn(tunnel.Units) * cover.TemporaryWiresIn(run)).Metres,
             "Short pieces hold the end film for the time being.", TakeoffDefaults.TemporaryWireLength.Source, [run.Id], "cover.temporaryWireSpacing");
 
     /// <summary>What holds the two layers apart.</summary>
-    public static void Air(TakeoffDraft draft, CoverPlan cover)
+    public static void Air(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover)
     {
         ImmutableArray<string> roof = RoofOf(cover);
         draft.Count(BuildStage.Cover, Items.InflationBlower, "", TakeoffDefaults.Blowers.Value, 1, TakeoffDefaults.Blowers, roof, "cover.inflated");
-        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.InflationDuct, "", (decimal)TakeoffDefaults.DuctLength.Value.Metres, TakeoffDefaults.DuctLength.Says, TakeoffDefaults.DuctLength.Source, roof, "cover.inflated");
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.InflationDuct, "", (decimal)TakeoffDefaults.DuctLength.ValueIn(tunnel.Units).Metres, TakeoffDefaults.DuctLength.Says, TakeoffDefaults.DuctLength.Source, roof, "cover.inflated");
         draft.Count(BuildStage.Cover, Items.FilmCollar, "", TakeoffDefaults.FilmCollars.Value, 1, TakeoffDefaults.FilmCollars, roof, "cover.inflated");
     }
 
     /// <summary>A piece of film as it is cut.</summary>
-    public static void Film(TakeoffDraft draft, CoverPlan cover, CoverPiece piece) =>
-        draft.Add(BuildStage.Cover, MaterialUnit.SquareMetres, Items.Film, FormattableString.Invariant($"{cover.Thickness.Inches * 1000:0.#} mil"), (decimal)((piece.AlongRoll * piece.AcrossRoll).SquareMetres * piece.Count),
+    public static void Film(TakeoffDraft draft, Tunnel tunnel, CoverPlan cover, CoverPiece piece) =>
+        draft.Add(BuildStage.Cover, MaterialUnit.SquareMetres, Items.Film, FilmSize(cover.Thickness, tunnel.Units), (decimal)((piece.AlongRoll * piece.AcrossRoll).SquareMetres * piece.Count),
             "Each piece as it is cut; the rolls it is cut from are chosen with the film cuts.", Citation.Geometry, [piece.Id], "cover.thickness");
 
     /// <summary>Tape under the roof film.</summary>
@@ -64,13 +64,13 @@ internal static class CoverTakeoff
         Plans.Cover rules = tunnel.Plan.Cover;
         Length spacing = answers.Take("cover.channelScrewSpacing", CoverDefaults.ChannelScrewSpacing, rules.ChannelScrewSpacing);
         int endScrews = answers.Take("cover.channelEndScrews", CoverDefaults.ChannelEndScrews, rules.ChannelEndScrews);
-        Length stick = answers.Take("cover.channelStick", CoverDefaults.ChannelStick, rules.ChannelStick);
+        Length stick = answers.Take("cover.channelStick", CoverDefaults.ChannelStick(tunnel.Units), rules.ChannelStick);
 
         var piece = PieceNeed.Of(run.Id, run.Length, tunnel.Units) with
         {
             Place = run.Place,
             // Sticks butt anywhere: the wire laps over the joint.
-            Joining = new Joining([], TakeoffDefaults.ShortestChannel.Value, []),
+            Joining = new Joining([], TakeoffDefaults.ShortestChannel.ValueIn(tunnel.Units), []),
         };
         draft.Cut(BuildStage.Cover, Items.LockChannel, "", null, piece, [stick], "Each run of channel, butted from sticks.", Citation.Geometry);
         draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.ChannelScrew, ScrewSize(tunnel, run), ChannelFastening.Screws(run.Length, spacing, endScrews),
@@ -132,6 +132,12 @@ internal static class CoverTakeoff
     }
 
     private static ImmutableArray<string> RoofOf(CoverPlan cover) => [.. cover.Pieces.Where(piece => piece.Role == CoverRole.Roof).Select(piece => piece.Id)];
+
+    private static string FilmSize(Length thickness, UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => FormattableString.Invariant($"{thickness.Inches * 1000:0.#} mil"),
+        UnitSystem.Metric => FormattableString.Invariant($"{thickness.Millimetres:0.##} mm"),
+    };
 
     private static string ScrewSize(Tunnel tunnel, FasteningRun run) =>
         run.OnWood ? FilmFasteners.ScrewInWoodSize(tunnel.Plan.Cover, tunnel.Units) : FilmFasteners.ScrewInTubeSize(tunnel.Plan.Cover, tunnel.Units);

@@ -18,16 +18,16 @@ internal static class DoorTakeoff
                     Hinged(draft, door);
                     break;
                 case DoorKind.Sliding:
-                    Sliding(draft, door);
+                    Sliding(draft, tunnel, door);
                     break;
                 case DoorKind.Overhead:
-                    Each(draft, Items.OverheadDoor, $"{TapeText.FeetAndInches(door.ClearWidth)} x {TapeText.FeetAndInches(door.ClearHeight)}", 1,
+                    Each(draft, Items.OverheadDoor, $"{TapeText.Of(door.ClearWidth, tunnel.Units)} x {TapeText.Of(door.ClearHeight, tunnel.Units)}", 1,
                         "An overhead door is bought whole, track and springs with it.", Citation.CommonPractice, door.Id);
                     break;
             }
             if (door.LeafCover == LeafCover.Sheet)
             {
-                foreach (DoorLeaf leaf in door.Leaves) Sheet(draft, leaf, fasteners);
+                foreach (DoorLeaf leaf in door.Leaves) Sheet(draft, tunnel, leaf, fasteners);
             }
         }
     }
@@ -42,14 +42,14 @@ internal static class DoorTakeoff
             Each(draft, Items.DropBolt, "", 1, "A drop bolt holds the second leaf of a double door.", Citation.CommonPractice, door.Leaves[1].Id);
     }
 
-    private static void Sliding(TakeoffDraft draft, DoorOpening door)
+    private static void Sliding(TakeoffDraft draft, Tunnel tunnel, DoorOpening door)
     {
         foreach (DoorLeaf leaf in door.Leaves)
         {
             Length track = leaf.Width * 2;
             draft.Add(BuildStage.Ends, MaterialUnit.Metres, Items.DoorTrack, "", (decimal)track.Metres,
                 "A track twice as long as its leaf is wide.", Citation.CommonPractice, [leaf.Id]);
-            Each(draft, Items.TrackBracket, "", CountRules.EndsIncluded(track, TakeoffDefaults.TrackBracketSpacing.Value),
+            Each(draft, Items.TrackBracket, "", CountRules.EndsIncluded(track, TakeoffDefaults.TrackBracketSpacing.ValueIn(tunnel.Units)),
                 TakeoffDefaults.TrackBracketSpacing.Says, TakeoffDefaults.TrackBracketSpacing.Source, leaf.Id);
             Each(draft, Items.RollerHanger, "", TakeoffDefaults.HangersPerSlidingLeaf.Value,
                 TakeoffDefaults.HangersPerSlidingLeaf.Says, TakeoffDefaults.HangersPerSlidingLeaf.Source, leaf.Id);
@@ -58,13 +58,13 @@ internal static class DoorTakeoff
         if (!door.Leaves.IsEmpty) Each(draft, Items.Latch, "", 1, "One latch to a sliding door.", Citation.CommonPractice, door.Id);
     }
 
-    private static void Sheet(TakeoffDraft draft, DoorLeaf leaf, FastenerAnswers fasteners)
+    private static void Sheet(TakeoffDraft draft, Tunnel tunnel, DoorLeaf leaf, FastenerAnswers fasteners)
     {
-        Length wide = TakeoffDefaults.SheetWidth.Value, tall = TakeoffDefaults.SheetLength.Value;
-        Each(draft, Items.RigidSheet, "4 x 8 ft", CountRules.Sheets(leaf.Width, leaf.Height, wide, tall),
-            FormattableString.Invariant($"Whole sheets over each leaf, of {(leaf.Width * leaf.Height).SquareFeet:0.0} ft² here."), TakeoffDefaults.SheetWidth.Source, leaf.Id);
+        Length wide = TakeoffDefaults.SheetWidth.ValueIn(tunnel.Units), tall = TakeoffDefaults.SheetLength.ValueIn(tunnel.Units);
+        Each(draft, Items.RigidSheet, tunnel.Units switch { UnitSystem.UsCustomary => "4 x 8 ft", UnitSystem.Metric => FormattableString.Invariant($"{wide.Millimetres:0} x {tall.Millimetres:0} mm") }, CountRules.Sheets(leaf.Width, leaf.Height, wide, tall),
+            $"Whole sheets over each leaf, of {TapeText.Of(leaf.Width * leaf.Height, tunnel.Units)} here.", TakeoffDefaults.SheetWidth.Source, leaf.Id);
         RuleAsked<Length> spacing = fasteners.SheetScrewSpacing;
-        draft.Add(BuildStage.Ends, MaterialUnit.Each, Items.SheetScrew, "#10 x 1 in with washer", CountRules.Around((leaf.Width + leaf.Height) * 2, spacing.Value),
+        draft.Add(BuildStage.Ends, MaterialUnit.Each, Items.SheetScrew, CountRules.Size("#10 x 1 in", "4.8 x 25 mm", tunnel.Units) + " with washer", CountRules.Around((leaf.Width + leaf.Height) * 2, spacing.Value),
             spacing.Says, spacing.Source, [leaf.Id], spacing.Path);
     }
 

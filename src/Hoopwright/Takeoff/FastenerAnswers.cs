@@ -27,7 +27,7 @@ internal sealed class FastenerAnswers(Plan plan, Answers answers)
 
     public RuleAsked<int> ScrewsPerPlate => Ask("screwsPerPlate", TakeoffDefaults.ScrewsPerPlate, rules.ScrewsPerPlate);
 
-    public RuleAsked<int> PinsPerPost => Ask("pinsPerPost", TakeoffDefaults.PinsPerPost, rules.PinsPerPost);
+    public RuleAsked<int> PinsPerPost => Ask("pinsPerPost", TakeoffDefaults.PinsPerPost(answers.Units), rules.PinsPerPost);
 
     public RuleAsked<int> HipScrewsPerBow => Ask("hipScrewsPerBow", TakeoffDefaults.HipScrewsPerBow, rules.HipScrewsPerBow);
 
@@ -55,6 +55,7 @@ internal sealed class FastenerAnswers(Plan plan, Answers answers)
 
     private RuleAsked<Length> Ask(string field, Usual<Length> usual, Written<Length>? given)
     {
+        usual = usual.In(answers.Units);
         string says = given is { } own && own.Value != usual.Value ? Instead(usual.Says, own.Text) : usual.Says;
         return new(answers.Take(Path(field), usual with { Says = says }, given), says, usual.Source, Path(field));
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
+using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Takeoff;
@@ -9,7 +10,7 @@ namespace Hoopwright.Takeoff;
 internal static class FrameTakeoff
 {
     /// <summary>The one size of self-drilling screw that tubes are joined with.</summary>
-    public const string ScrewSize = FilmFasteners.ScrewInTube;
+    public static string ScrewSize(UnitSystem units) => FilmFasteners.ScrewInTube(units);
 
     public static void Add(TakeoffDraft draft, Tunnel tunnel, FastenerAnswers fasteners)
     {
@@ -17,10 +18,10 @@ internal static class FrameTakeoff
         int sleeves = (tunnel.BowPieces - 1) * tunnel.Stations.Length;
         draft.Add(BuildStage.Frame, MaterialUnit.Each, Items.TubeSleeve, MemberTakeoff.SleeveSize(tunnel.BowTube), sleeves,
             "A sleeve at each joint of a bow.", Citation.CommonPractice, bows);
-        draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, fasteners.ScrewsPerSleeve, sleeves, bows);
+        draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize(tunnel.Units), fasteners.ScrewsPerSleeve, sleeves, bows);
         if (tunnel.Anchor == AnchorKind.Posts)
         {
-            draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize, fasteners.ScrewsPerLeg, 2 * tunnel.Stations.Length, GroundTakeoff.LegIds(tunnel));
+            draft.Count(BuildStage.Frame, Items.SelfDrillingScrew, ScrewSize(tunnel.Units), fasteners.ScrewsPerLeg, 2 * tunnel.Stations.Length, GroundTakeoff.LegIds(tunnel));
         }
         foreach (Member member in tunnel.Members) Clamps(draft, tunnel, member, fasteners);
     }
@@ -42,6 +43,5 @@ internal static class FrameTakeoff
     }
 
     /// <summary>A clamp is named by the bow's tube, then the other.</summary>
-    private static string ClampSize(Tunnel tunnel, Member member) => FormattableString.Invariant(
-        $"{tunnel.BowTube.Outside.Inches:0.000} to {member.Section.Match(tube => tube.Outside, board => board.Depth).Inches:0.000} in");
+    private static string ClampSize(Tunnel tunnel, Member member) => TubeSection.WidthsText(tunnel.BowTube, (TubeSection)member.Section);
 }

@@ -8,10 +8,8 @@ namespace Hoopwright.Takeoff;
 /// <summary>What holds the boards and bows at the ground, and concrete hole by hole.</summary>
 internal static class GroundTakeoff
 {
-    /// <summary>The one size of screw rated for treated lumber that boards 1-1/2 in thick are joined with.</summary>
-    public const string ScrewSize = "#10 x 3 in";
-
-    private const string BoltDiameter = "3/8";
+    /// <summary>The one size of screw rated for treated lumber that boards 1-1/2 in or 45 mm thick are joined with.</summary>
+    public static string ScrewSize(UnitSystem units) => CountRules.Size("#10 x 3 in", "5 x 80 mm", units);
 
     // Boards that end this near to the side meet the side board there.
     private static readonly Length AtCorner = Length.FromInches(6);
@@ -60,7 +58,7 @@ internal static class GroundTakeoff
             if (posts.IsEmpty) continue;
             Length tube = tunnel.Members.First(member => member.Id == posts[0].MemberId).Section.Match(section => section.Outside, section => section.Depth);
             Length thickness = board.Section.Match(section => section.Outside, section => section.Thickness);
-            draft.Count(BuildStage.Ground, Items.CarriageBolt, CountRules.ScrewSize(BoltDiameter, thickness + tube + TakeoffDefaults.BoltPastBoard.Value),
+            draft.Count(BuildStage.Ground, Items.CarriageBolt, CountRules.ScrewSize(ScrewKind.Bolt, thickness + tube + TakeoffDefaults.BoltPastBoard.ValueIn(tunnel.Units), tunnel.Units),
                 fasteners.BoltsPerPost, posts.Length, posts.Select(post => post.MemberId).Append(board.Id));
         }
 
@@ -71,7 +69,7 @@ internal static class GroundTakeoff
     private static void Hangers(TakeoffDraft draft, Tunnel tunnel, Answers answers)
     {
         int each = answers.Take("ground.hangersPerLeg", LayoutDefaults.HangersPerLeg, tunnel.Plan.Ground.HangersPerLeg);
-        draft.Count(BuildStage.Ground, Items.ConduitHanger, FormattableString.Invariant($"{tunnel.BowTube.Outside.Inches:0.000} in"),
+        draft.Count(BuildStage.Ground, Items.ConduitHanger, tunnel.BowTube.WidthText,
             each, 2 * tunnel.Stations.Length, LayoutDefaults.HangersPerLeg, LegIds(tunnel), "ground.hangersPerLeg");
     }
 
@@ -82,7 +80,7 @@ internal static class GroundTakeoff
             foreach (EndBoard board in end.Baseboards)
             {
                 int corners = (board.From < AtCorner ? 1 : 0) + (board.To > tunnel.Span - AtCorner ? 1 : 0);
-                draft.Count(BuildStage.Ground, Items.LumberScrew, ScrewSize, fasteners.ScrewsPerCorner, corners, [board.MemberId]);
+                draft.Count(BuildStage.Ground, Items.LumberScrew, ScrewSize(tunnel.Units), fasteners.ScrewsPerCorner, corners, [board.MemberId]);
             }
         }
     }
@@ -90,14 +88,14 @@ internal static class GroundTakeoff
     private static void Concrete(TakeoffDraft draft, Tunnel tunnel, Answers answers, FastenerAnswers fasteners)
     {
         if (tunnel.Holes.IsEmpty) return;
-        Mass bag = answers.Take("ground.bagMass", TakeoffDefaults.BagMass, tunnel.Plan.Ground.BagMass);
+        Mass bag = answers.Take("ground.bagMass", TakeoffDefaults.BagMass(tunnel.Units), tunnel.Plan.Ground.BagMass);
         Dictionary<string, Member> members = tunnel.Members.ToDictionary(member => member.Id, StringComparer.Ordinal);
         foreach (ConcreteHole hole in tunnel.Holes)
         {
             BuildStage stage = members.TryGetValue(hole.PostId, out Member? post) ? MemberTakeoff.StageOf(post.Role) : BuildStage.Ground;
             draft.Add(stage, MaterialUnit.CubicMetres, Items.DryConcrete, ConcreteBags.SizeName(bag), (decimal)hole.Volume.CubicMetres,
                 "Each hole less its post, with a collar that slopes away from the post.", ConcreteBags.Formula.Source, [hole.Id], "ground.bagMass");
-            draft.Count(stage, Items.ReinforcingPin, "1/2 x 6 in", fasteners.PinsPerPost, 1, [hole.PostId]);
+            draft.Count(stage, Items.ReinforcingPin, CountRules.Size("1/2 x 6 in", "12 x 150 mm", tunnel.Units), fasteners.PinsPerPost, 1, [hole.PostId]);
         }
     }
 }

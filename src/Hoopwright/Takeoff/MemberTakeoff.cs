@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Hoopwright.Layout;
+using Hoopwright.Plans;
+using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.Takeoff;
@@ -18,7 +20,7 @@ internal static class MemberTakeoff
             var piece = PieceNeed.Of(member.Id, member.CutLength, tunnel.Units) with
             {
                 Place = member.Place,
-                Joining = joined ? JoiningOf(member, fasteners) : null,
+                Joining = joined ? JoiningOf(member, fasteners, tunnel.Units) : null,
             };
             draft.Cut(StageOf(member.Role), member.Section.Item, member.Section.Size, member.Section, piece, member.StockLengths,
                 joined ? Joined : OnePiece, Citation.Geometry);
@@ -35,27 +37,27 @@ internal static class MemberTakeoff
             or MemberRole.Jamb or MemberRole.VentRail or MemberRole.LeafStile or MemberRole.LeafRail or MemberRole.LeafBrace => BuildStage.Ends,
     };
 
-    private static Joining JoiningOf(Member member, FastenerAnswers fasteners) => new(
-        member.NoJoints, TakeoffDefaults.ShortestJoinedPiece.Value, member.Section.Match(tube => SleeveFor(tube, fasteners), board => PlatesFor(board, fasteners)));
+    private static Joining JoiningOf(Member member, FastenerAnswers fasteners, UnitSystem units) => new(
+        member.NoJoints, TakeoffDefaults.ShortestJoinedPiece.ValueIn(units), member.Section.Match(tube => SleeveFor(tube, fasteners, units), board => PlatesFor(board, fasteners, units)));
 
-    private static ImmutableArray<JointHardware> SleeveFor(TubeSection tube, FastenerAnswers fasteners) =>
+    private static ImmutableArray<JointHardware> SleeveFor(TubeSection tube, FastenerAnswers fasteners, UnitSystem units) =>
     [
         new(Items.TubeSleeve, SleeveSize(tube), 1, "A sleeve at each joint of a tube.", Citation.CommonPractice, []),
-        Hardware(Items.SelfDrillingScrew, FrameTakeoff.ScrewSize, fasteners.ScrewsPerSleeve),
+        Hardware(Items.SelfDrillingScrew, FrameTakeoff.ScrewSize(units), fasteners.ScrewsPerSleeve),
     ];
 
-    private static ImmutableArray<JointHardware> PlatesFor(BoardSection board, FastenerAnswers fasteners)
+    private static ImmutableArray<JointHardware> PlatesFor(BoardSection board, FastenerAnswers fasteners, UnitSystem units)
     {
         RuleAsked<int> plates = fasteners.PlatesPerJoint, screws = fasteners.ScrewsPerPlate;
         return
         [
-            Hardware(Items.MendingPlate, board.Depth.Inches >= 5 ? "4 x 5 in" : "3 x 5 in", plates),
-            new(Items.LumberScrew, GroundTakeoff.ScrewSize, plates.Value * screws.Value, screws.Says, screws.Source, [screws.Path, plates.Path]),
+            Hardware(Items.MendingPlate, board.Depth.Inches >= 5 ? CountRules.Size("4 x 5 in", "100 x 140 mm", units) : CountRules.Size("3 x 5 in", "80 x 140 mm", units), plates),
+            new(Items.LumberScrew, GroundTakeoff.ScrewSize(units), plates.Value * screws.Value, screws.Says, screws.Source, [screws.Path, plates.Path]),
         ];
     }
 
     /// <summary>A sleeve is named by the tube it joins.</summary>
-    public static string SleeveSize(TubeSection tube) => FormattableString.Invariant($"for {tube.Outside.Inches:0.000} in");
+    public static string SleeveSize(TubeSection tube) => "for " + tube.WidthText;
 
     private static JointHardware Hardware(string item, string size, RuleAsked<int> rule) =>
         new(item, size, rule.Value, rule.Says, rule.Source, [rule.Path]);

@@ -34,14 +34,15 @@ internal static class SideTakeoff
     /// </summary>
     /// <param name="bays">Widths of the bays.</param>
     /// <param name="height">From hip board to baseboard.</param>
-    public static Length LacingOf(IEnumerable<Length> bays, Length height) => Length.FromMetres(
+    /// <param name="tie">What each end of the rope takes to tie off.</param>
+    public static Length LacingOf(IEnumerable<Length> bays, Length height, Length tie) => Length.FromMetres(
         bays.Sum(bay => 2 * Math.Sqrt((bay.Metres * bay.Metres / 4) + (height.Metres * height.Metres)))
-        + (2 * TakeoffDefaults.LacingTie.Value.Metres));
+        + (2 * tie.Metres));
 
     private static void HipBoard(TakeoffDraft draft, Tunnel tunnel, Member board, FastenerAnswers fasteners)
     {
         Length thickness = board.Section.Match(tube => tube.Outside, section => section.Thickness);
-        draft.Count(BuildStage.Cover, Items.BoardToTubeScrew, CountRules.ScrewSize("1/4", thickness + TakeoffDefaults.ScrewIntoTube.Value),
+        draft.Count(BuildStage.Cover, Items.BoardToTubeScrew, CountRules.ScrewSize(ScrewKind.BoardToTube, thickness + TakeoffDefaults.ScrewIntoTube.ValueIn(tunnel.Units), tunnel.Units),
             fasteners.HipScrewsPerBow, GroundTakeoff.BowsAlong(tunnel, board), [board.Id]);
     }
 
@@ -51,7 +52,7 @@ internal static class SideTakeoff
         ImmutableArray<Member> tubes = [.. tunnel.Members.Where(member => member.Role == MemberRole.RollTube && IsOn(tunnel, member, side))];
         foreach (Member tube in tubes)
         {
-            string size = FormattableString.Invariant($"for {tube.Section.Match(section => section.Outside, section => section.Depth).Inches:0.000} in");
+            string size = "for " + ((TubeSection)tube.Section).WidthText;
             Each(draft, Items.Crank, size, 1, "One crank to a roll-up side.", Citation.CommonPractice, tube.Id);
             RuleAsked<Length> spacing = fasteners.RollClipSpacing;
             draft.Add(BuildStage.Cover, MaterialUnit.Each, Items.RollClip, size, CountRules.EndsIncluded(tube.CutLength, spacing.Value),
@@ -60,7 +61,7 @@ internal static class SideTakeoff
         Each(draft, Items.RopeEye, "", tunnel.Stations.Length, "An eye for the lacing on the hip board at each bow.", Citation.CommonPractice, side.Name + " side");
         Each(draft, Items.RopeEye, "", tunnel.Bays, "An eye for the lacing on the baseboard in the middle of each bay.", Citation.CommonPractice, side.Name + " side");
         IEnumerable<Length> bays = tunnel.Stations.Zip(tunnel.Stations.Skip(1), (one, next) => next.Along - one.Along);
-        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.Lacing, "", (decimal)LacingOf(bays, side.HipHeight - side.BaseboardHeight).Metres,
+        draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.Lacing, "", (decimal)LacingOf(bays, side.HipHeight - side.BaseboardHeight, TakeoffDefaults.LacingTie.ValueIn(tunnel.Units)).Metres,
             "Rope in a zig-zag over the curtain, hip board at each bow to baseboard at mid-bay, with both ends to tie off.", Citation.CommonPractice, [side.Name + " side"]);
     }
 
@@ -72,7 +73,7 @@ internal static class SideTakeoff
         Each(draft, Items.CurtainWinch, "", 1, "One winch to a drop side.", Citation.FromMemory, trace);
         Each(draft, Items.Pulley, "", cords, "A pulley under the hip board at each bow.", Citation.FromMemory, trace);
         // Every cord runs down at its bow; one cord along the hip board gathers them at the winch.
-        Length cord = ((side.HipHeight - side.BaseboardHeight) * cords) + tunnel.Length + (TakeoffDefaults.CordTail.Value * (cords + 1));
+        Length cord = ((side.HipHeight - side.BaseboardHeight) * cords) + tunnel.Length + (TakeoffDefaults.CordTail.ValueIn(tunnel.Units) * (cords + 1));
         draft.Add(BuildStage.Cover, MaterialUnit.Metres, Items.CurtainCord, "", (decimal)cord.Metres,
             "A cord down at each bow and one along the hip board to the winch.", TakeoffDefaults.CordTail.Source, [trace]);
     }

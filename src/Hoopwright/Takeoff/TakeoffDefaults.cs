@@ -27,8 +27,6 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> CornerStakes { get; } = new(4, "A stake marks each corner.", Citation.CommonPractice);
 
-    internal static Usual<string> StakeSize { get; } = new("24 in", "Stakes for strings are 2 ft long.", Citation.FromMemory);
-
     internal static Usual<Length> StringTie { get; } = new(Length.FromFeet(2), "Each end of a string takes this much to tie off.", Citation.CommonPractice);
 
     // Ground.
@@ -42,10 +40,12 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> ScrewsPerPlate { get; } = new(4, "Four screws rated for treated lumber hold a mending plate.", Citation.CommonPractice);
 
-    internal static Usual<int> PinsPerPost { get; } = new(1, "A 6 in pin of reinforcing bar through the foot of each post in concrete keys it.", Pins);
+    /// <summary>The usual pins through the foot of a post in concrete.</summary>
+    internal static Usual<int> PinsPerPost(UnitSystem units) => new(1, $"A {CountRules.Size("6 in", "150 mm", units)} pin of reinforcing bar through the foot of each post in concrete keys it.", Pins);
 
-    // The same in either system of units: units never change a value.
-    internal static Usual<Mass> BagMass { get; } = new(Mass.FromPounds(80), "Dry concrete comes in bags of this mass.", Citation.FromMemory);
+    /// <summary>The usual bag of dry concrete.</summary>
+    internal static Usual<Mass> BagMass(UnitSystem units) => new(
+        units switch { UnitSystem.UsCustomary => Mass.FromPounds(80), UnitSystem.Metric => Mass.FromKilograms(25) }, "Dry concrete comes in bags of this mass.", Citation.FromMemory);
 
     // Frame.
     internal static Usual<int> ScrewsPerLeg { get; } = new(2, "Two self-drilling screws hold each bow leg to its ground post.", BowToPost);
@@ -72,7 +72,7 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> LagsPerCripple { get; } = new(1, "One lag screw holds the top of a short post over a door.", Citation.CommonPractice);
 
-    internal static Usual<Length> LagIntoPost { get; } = new(Length.FromInches(2.5), "A lag screw goes this deep into the post.", Citation.FromMemory);
+    internal static Usual<Length> LagIntoPost { get; } = new(Length.FromInches(2.5), "A lag screw goes this deep into the post.", Citation.FromMemory) { Metric = MetricWay.Up };
 
     internal static Usual<int> BracketsPerPost { get; } = new(1, "One bracket holds a post cut square to the bow.", Citation.CommonPractice);
 
@@ -82,17 +82,17 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> ScrewsPerHeaderEnd { get; } = new(3, "Three screws at each end of each header board.", Citation.CommonPractice);
 
-    internal static Usual<Length> JambScrewSpacing { get; } = new(Length.FromInches(16), "Screws of a jamb stand at most this far apart.", Citation.CommonPractice);
+    internal static Usual<Length> JambScrewSpacing { get; } = new(Length.FromInches(16), "Screws of a jamb stand at most this far apart.", Citation.CommonPractice) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> TrackBracketSpacing { get; } = new(Length.FromFeet(2), "Brackets of a door track stand at most this far apart.", Citation.FromMemory);
+    internal static Usual<Length> TrackBracketSpacing { get; } = new(Length.FromFeet(2), "Brackets of a door track stand at most this far apart.", Citation.FromMemory) { Metric = MetricWay.Down };
 
     internal static Usual<int> HangersPerSlidingLeaf { get; } = new(2, "Two roller hangers carry a sliding leaf.", Citation.CommonPractice);
 
-    internal static Usual<Length> SheetWidth { get; } = new(Length.FromFeet(4), "Rigid sheet is this wide.", Citation.FromMemory);
+    internal static Usual<Length> SheetWidth { get; } = new(Length.FromFeet(4), "Rigid sheet is this wide.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> SheetLength { get; } = new(Length.FromFeet(8), "Rigid sheet is this long.", Citation.FromMemory);
+    internal static Usual<Length> SheetLength { get; } = new(Length.FromFeet(8), "Rigid sheet is this long.", Citation.FromMemory) { Metric = MetricWay.Down };
 
-    internal static Usual<Length> SheetScrewSpacing { get; } = new(Length.FromInches(12), "Screws round a rigid sheet stand at most this far apart.", Citation.FromMemory);
+    internal static Usual<Length> SheetScrewSpacing { get; } = new(Length.FromInches(12), "Screws round a rigid sheet stand at most this far apart.", Citation.FromMemory) { Metric = MetricWay.Down };
 
     // Cover and sides.
     internal static Usual<Length> TemporaryWireLength { get; } = new(Length.FromFeet(1), "A piece of spring wire that holds film for the time being is this long.", Citation.CommonPractice);
@@ -105,7 +105,7 @@ internal static class TakeoffDefaults
 
     internal static Usual<int> FilmCollars { get; } = new(1, "A collar clamps the duct into the inner layer.", Citation.FromMemory);
 
-    internal static Usual<Length> RollClipSpacing { get; } = new(Length.FromInches(30), "Clips hold the curtain to its roll tube at most this far apart.", Citation.CommonPractice);
+    internal static Usual<Length> RollClipSpacing { get; } = new(Length.FromInches(30), "Clips hold the curtain to its roll tube at most this far apart.", Citation.CommonPractice) { Metric = MetricWay.Down };
 
     internal static Usual<Length> LacingTie { get; } = new(Length.FromFeet(3), "Each end of a lacing rope takes this much to tie off.", Citation.CommonPractice);
 

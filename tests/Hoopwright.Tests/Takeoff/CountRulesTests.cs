@@ -37,13 +37,13 @@ public class CountRulesTests
     [InlineData(4.5, "3/8 x 4-1/2 in")]
     [InlineData(4.6, "3/8 x 5 in")]
     [InlineData(0.4, "3/8 x 1/2 in")]
-    public void A_bolt_is_long_enough_in_half_inches(double leastIn, string size) => Assert.Equal(size, CountRules.ScrewSize("3/8", Length.FromInches(leastIn)));
+    public void A_bolt_is_long_enough_in_half_inches(double leastIn, string size) => Assert.Equal(size, CountRules.ScrewSize(ScrewKind.Bolt, Length.FromInches(leastIn), UnitSystem.UsCustomary));
 
     // Bays of 6 ft and a height of 4 ft: half a bay and the height make a 3-4-5 triangle, so each bay takes 10 ft of rope.
     [Fact]
     public void Lacing_goes_up_and_down_once_a_bay()
     {
-        Length rope = SideTakeoff.LacingOf(Enumerable.Repeat(Length.FromFeet(6), 8), Length.FromFeet(4));
+        Length rope = SideTakeoff.LacingOf(Enumerable.Repeat(Length.FromFeet(6), 8), Length.FromFeet(4), TakeoffDefaults.LacingTie.Value);
         Assert.Equal(80 + (2 * TakeoffDefaults.LacingTie.Value.Feet), rope.Feet, 1e-9);
     }
 
@@ -51,7 +51,7 @@ public class CountRulesTests
     public void Strings_run_from_batter_board_to_batter_board_with_their_ends_to_tie()
     {
         // 20 ft by 48 ft, boards 3 ft outside: two strings of 54 ft and two of 26 ft, each with 2 ft at both ends.
-        Length strings = SiteTakeoff.StringLength(Testing.SamplePlans.LayOut(Testing.SamplePlans.Simple()).SetOut.BatterBoards);
+        Length strings = SiteTakeoff.StringLength(Testing.SamplePlans.LayOut(Testing.SamplePlans.Simple()).SetOut.BatterBoards, TakeoffDefaults.StringTie.Value);
         Assert.Equal((2 * 54) + (2 * 26) + (4 * 4), strings.Feet, 1e-9);
     }
 

@@ -36,8 +36,8 @@ internal sealed class PullPlanner
         double coldK = answers.Take("loads.coldest", CoverDefaults.Coldest, loads.Coldest).Kelvins;
         double hotK = answers.Take("loads.hottest", CoverDefaults.Hottest, loads.Hottest).Kelvins;
         double coldPart = answers.Take("cover.coldPart", CoverDefaults.ColdPart, cover.ColdPart).Value;
-        double hotSag = answers.Take("cover.hotSag", CoverDefaults.HotSag, cover.HotSag).Value;
-        double looseSag = answers.Take("cover.looseSag", CoverDefaults.LooseSag, cover.LooseSag).Value;
+        double hotSag = answers.Take("cover.hotSag", CoverDefaults.HotSag(answers.Units), cover.HotSag).Value;
+        double looseSag = answers.Take("cover.looseSag", CoverDefaults.LooseSag(answers.Units), cover.LooseSag).Value;
         coldestK = FilmWarmth.FilmK(coldK, coldK, 0, FilmWarmth.ClearSkyK(coldK), 0);
         hottestK = FilmWarmth.FilmK(hotK, hotK, FilmWarmth.FullSunWPerM2, FilmWarmth.ClearSkyK(hotK), 0);
         coldStrain = coldPart * FilmStrength.Yield.LeastPa * (1 - FilmMaterial.Poisson) / FilmMaterial.YoungPa;

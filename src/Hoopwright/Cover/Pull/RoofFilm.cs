@@ -7,7 +7,7 @@ internal static class RoofFilm
 {
     /// <summary>Thickness of all layers, m.</summary>
     public static double ThicknessM(Tunnel tunnel) =>
-        (tunnel.Plan.Cover.Thickness?.Value ?? LayoutDefaults.FilmThickness.Value).Metres * (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
+        (tunnel.Plan.Cover.Thickness?.Value ?? LayoutDefaults.FilmThickness(tunnel.Units).Value).Metres * (tunnel.Plan.Cover.Layers ?? LayoutDefaults.FilmLayers.Value);
 
     /// <summary>The widest bay, middle of bow to middle of bow, m.</summary>
     public static double WidestBayM(Tunnel tunnel) =>

@@ -84,7 +84,7 @@ public static class FilmCutter
 
     private static Diagnostic NoRoll(CoverPiece piece, UnitSystem units)
     {
-        RollOffer? usual = RollOffers.Usual
+        RollOffer? usual = RollOffers.Usual(units)
             .Where(offer => FitsSome(piece, [offer], turn: false))
             .MinBy(offer => (offer.Width.Metres * offer.Length.Metres, offer.Length.Metres));
         string least = $"a roll at least {TapeText.Of(TapeText.RoundUpForFilm(piece.AcrossRoll, units), units)} wide and {TapeText.Of(TapeText.RoundUpForFilm(piece.AlongRoll, units), units)} long";

@@ -9,19 +9,34 @@ namespace Hoopwright.Cuts.Film;
 /// <summary>The rolls to choose from: those on hand, then those of the plan, or else the usual sizes.</summary>
 internal static class RollOffers
 {
-    private static readonly Usual<string> UsualSizes = new(
-        "16 ft to 56 ft wide by even feet, 50, 100, 110, 150 or 200 ft long",
+    private static Usual<string> UsualSizes(UnitSystem units) => new(
+        units switch
+        {
+            UnitSystem.UsCustomary => "16 ft to 56 ft wide by even feet, 50, 100, 110, 150 or 200 ft long",
+            UnitSystem.Metric => "5 m to 17 m wide by half metres, 15, 30, 35, 50 or 60 m long",
+        },
         "Film is taken to come in these rolls; no seller was asked, so list the rolls you can get.", Citation.FromMemory, Matters: true);
 
     private static readonly ImmutableArray<int> UsualLengthsFt = [50, 100, 110, 150, 200];
+    private static readonly ImmutableArray<int> UsualLengthsM = [15, 30, 35, 50, 60];
 
-    internal static ImmutableArray<RollOffer> Usual { get; } =
-    [
-        .. from step in Enumerable.Range(8, 21)
-           from lengthFt in UsualLengthsFt
-           select new RollOffer(FormattableString.Invariant($"{2 * step} ft x {lengthFt} ft"),
-               Length.FromFeet(2 * step), Length.FromFeet(lengthFt), Price: null, Limit: null, OnHand: false),
-    ];
+    internal static ImmutableArray<RollOffer> Usual(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary =>
+        [
+            .. from step in Enumerable.Range(8, 21)
+               from lengthFt in UsualLengthsFt
+               select new RollOffer(FormattableString.Invariant($"{2 * step} ft x {lengthFt} ft"),
+                   Length.FromFeet(2 * step), Length.FromFeet(lengthFt), Price: null, Limit: null, OnHand: false),
+        ],
+        UnitSystem.Metric =>
+        [
+            .. from half in Enumerable.Range(10, 25)
+               from lengthM in UsualLengthsM
+               select new RollOffer(FormattableString.Invariant($"{half / 2.0:0.#} m x {lengthM} m"),
+                   Length.FromMetres(half / 2.0), Length.FromMetres(lengthM), Price: null, Limit: null, OnHand: false),
+        ],
+    };
 
     internal static ImmutableArray<RollOffer> Of(Plan plan, Answers answers, ImmutableArray<Diagnostic>.Builder found)
     {
@@ -39,8 +54,8 @@ internal static class RollOffers
         }
         if (plan.Cover.Rolls.IsEmpty)
         {
-            answers.Take("cover.rolls", UsualSizes, (string?)null);
-            offers.AddRange(Usual);
+            answers.Take("cover.rolls", UsualSizes(answers.Units), (string?)null);
+            offers.AddRange(Usual(answers.Units));
         }
         return offers.ToImmutable();
 

@@ -15,7 +15,7 @@ public static class LoadPlanner
     /// <param name="answers">Collects every answer and default used.</param>
     public static TunnelLoads Plan(Tunnel tunnel, Answers answers)
     {
-        answers.Take("cover.thickness", LayoutDefaults.FilmThickness, tunnel.Plan.Cover.Thickness);
+        answers.Take("cover.thickness", LayoutDefaults.FilmThickness(tunnel.Units), tunnel.Plan.Cover.Thickness);
         answers.Take("cover.layers", LayoutDefaults.FilmLayers, tunnel.Plan.Cover.Layers);
         answers.Take("site.neighbourLeft", LoadDefaults.Neighbour, tunnel.Plan.Site.NeighbourLeft?.Text);
         answers.Take("site.neighbourRight", LoadDefaults.Neighbour, tunnel.Plan.Site.NeighbourRight?.Text);

@@ -46,11 +46,11 @@ internal static class FastenerParts
         double screwsM = answers.Take("cover.channelScrewSpacing", FilmFasteners.ChannelScrewSpacing, cover.ChannelScrewSpacing).Metres;
         double nailsM = answers.Take("cover.battenSpacing", FilmFasteners.BattenSpacing, cover.BattenSpacing).Metres;
         var sizes = new Sizes(
-            answers.Take("cover.channelScrewDiameter", FilmFasteners.ChannelScrewDiameter, cover.ChannelScrewDiameter).Metres,
+            answers.Take("cover.channelScrewDiameter", FilmFasteners.ChannelScrewDiameter(tunnel.Units), cover.ChannelScrewDiameter).Metres,
             answers.Take("cover.channelScrewLength", FilmFasteners.ChannelScrewLength, cover.ChannelScrewLength).Metres,
             answers.Take("cover.battenNailDiameter", FilmFasteners.BattenNailDiameter, cover.BattenNailDiameter).Metres,
             answers.Take("cover.battenNailLength", FilmFasteners.BattenNailLength, cover.BattenNailLength).Metres,
-            answers.Take("cover.tubeScrewDiameter", FilmFasteners.TubeScrewDiameter, cover.TubeScrewDiameter).Metres);
+            answers.Take("cover.tubeScrewDiameter", FilmFasteners.TubeScrewDiameter(tunnel.Units), cover.TubeScrewDiameter).Metres);
         answers.Take("strength.filmFasteners", Sheet, null);
         bool sidesInChannel = answers.Take("cover.sidesInChannel", FilmFasteners.SidesInChannel, cover.SidesInChannel);
         bool InChannel(SideWall side) => side.Kind != SideKind.Fixed || sidesInChannel;
