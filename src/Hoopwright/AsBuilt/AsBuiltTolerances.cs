@@ -52,7 +52,10 @@ public sealed record AsBuiltTolerances
     internal static Usual<Length> UsualTape { get; } = new(Length.FromInches(0.125), "A reading of the tape is this near to the truth nineteen times of twenty.", Citation.FromMemory);
 
     internal static Usual<Length> UsualDiagonals(Length length) => new(
-        length <= Length.FromFeet(48) ? Length.FromInches(0.25) : Length.FromInches(0.5), "The two diagonals may differ by this much.", Citation.FromMemory) { Metric = MetricWay.Down };
+        length <= Length.FromFeet(48) ? Length.FromInches(0.25) : Length.FromInches(0.5), "The two diagonals may differ by this much.", Citation.FromMemory)
+    {
+        Metric = MetricWay.Down,
+    };
 
     /// <summary>Asks the plan.</summary>
     /// <param name="plan">The plan.</param>
