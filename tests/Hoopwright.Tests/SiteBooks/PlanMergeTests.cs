@@ -163,6 +163,7 @@ public sealed class PlanMergeTests
     [Theory]
     [InlineData("\"1.0\"", null, "1.0")]
     [InlineData("\"0.9\"", "\"1.0\"", "1.0")]
+    [InlineData("\"1.9\"", "\"1.12\"", "1.12")]
     [InlineData("\"odd\"", "\"1.0\"", "1.0")]
     [InlineData("\"odd a\"", "\"odd b\"", "odd b")]
     public void The_later_version_of_the_format_is_kept_whichever_copy_comes_first(string one, string? other, string kept)
