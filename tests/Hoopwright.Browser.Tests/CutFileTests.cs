@@ -4,6 +4,7 @@ using System.Text.Json;
 using Hoopwright.Cutting;
 using Hoopwright.Reference.Tests.Cutting;
 using Microsoft.Playwright;
+using Hoopwright.Testing;
 
 namespace Hoopwright.Browser.Tests;
 

@@ -4,6 +4,7 @@ using Hoopwright.Cuts.Film;
 using Hoopwright.Cutting;
 using Hoopwright.Cutting.TwoStage;
 using Hoopwright.Reference.Tests.Cutting;
+using Hoopwright.Testing;
 
 namespace Hoopwright.Bench.Cutting;
 

@@ -28,6 +28,7 @@ public static class Recutter
         UnitlessCutJob job, CutWords words, (BigInteger, BigInteger)? worth, ImmutableArray<CutProgress> earlier, CutEffort? effort, Func<bool>? stopAsked)
     {
         ArgumentNullException.ThrowIfNull(job);
+        earlier = [.. earlier.Select(bars => bars.Pieces.IsDefault ? bars with { Pieces = [] } : bars)];
         var read = JobReader.Read(job, words, worth);
         ImmutableArray<Diagnostic> found = read.Job is null ? read.Diagnostics : [.. Faults(job, earlier)];
         if (found.Any(each => each.Severity == Severity.Error))
@@ -66,7 +67,29 @@ public static class Recutter
             }
         }
 
-        return rest.Whole([.. all.Select(_ => 0)], least, least.LowerBound, fewest: false);
+        return Some(rest, all, least, cut);
+    }
+
+    /// <summary>
+    /// Where so many bars have to be let go of that not every way can be tried: fullest bars first, as many of each pattern as the least
+    /// cost allows beside those already kept. No further bar could be kept, but another choice might keep more.
+    /// </summary>
+    private static RecutPlan Some(Rest rest, int[] all, UnitlessCutPlan least, Func<UnitlessCutJob, UnitlessCutPlan> cut)
+    {
+        var (kept, best) = (new int[all.Length], least);
+        for (var index = 0; index < all.Length; index++)
+        {
+            for (var more = all[index]; more > 0; more = Math.Min(more / 2, all[index] - kept[index]))
+            {
+                int[] now = [.. kept];
+                now[index] += more;
+                if (rest.IsTooMuch(now) || cut(rest.Job(now)) is not { Found: true } plan || plan.Cost + rest.CostOf(now) > least.Cost)
+                    continue;
+                (kept, best) = (now, plan);
+            }
+        }
+
+        return rest.Whole(kept, best, least.LowerBound, fewest: false);
     }
 
     /// <summary>Every way to let go of so many bars; the bars that are then kept.</summary>
@@ -96,7 +119,7 @@ public static class Recutter
         for (var index = 0; index < earlier.Length; index++)
         {
             var bars = earlier[index];
-            if (bars.Pieces.IsDefaultOrEmpty)
+            if (bars.Pieces.IsEmpty)
                 continue;
             var path = string.Create(CultureInfo.InvariantCulture, $"patterns[{index}]");
             if (!stock.Contains(bars.StockId))
@@ -145,7 +168,7 @@ public static class Recutter
             var wanted = job.Pieces.ToDictionary(piece => piece.Id, piece => (long)piece.Count, StringComparer.Ordinal);
             foreach (var (bars, times) in earlier.Zip(kept))
             {
-                foreach (var piece in bars.Pieces.IsDefault ? [] : bars.Pieces)
+                foreach (var piece in bars.Pieces)
                     wanted[piece] -= bars.Done + times;
             }
 
@@ -180,21 +203,34 @@ public static class Recutter
         /// <summary>What cutting the kept bars as planned costs: what they would be worth whole, less their leftovers.</summary>
         public decimal CostOf(int[] kept) => earlier.Zip(kept).Where(entry => entry.Second > 0).Sum(entry => entry.Second * Alone(entry.First).Cost);
 
-        /// <summary>The plan of the kept bars and of the rest together.</summary>
+        /// <summary>The plan of the kept bars and of the rest together. Bars at hand that the rest cuts as they were planned are kept too.</summary>
         public RecutPlan Whole(int[] kept, UnitlessCutPlan plan, decimal lowerBound, bool fewest)
         {
+            int[] asBefore = [.. kept];
             var parts = new List<(UnitlessCutPattern Pattern, int Kept, int Further)>();
-            foreach (var (bars, times) in earlier.Zip(kept).Where(entry => entry.Second > 0))
-            {
-                parts.Add((Alone(bars).Pattern with { Times = times }, times, 0));
-            }
-
             foreach (var pattern in plan.Patterns)
             {
-                var isAtHand = pattern.StockId.StartsWith(AtHand, StringComparison.Ordinal);
-                parts.Add((pattern with { StockId = isAtHand ? pattern.StockId[AtHand.Length..] : pattern.StockId }, 0, isAtHand ? 0 : pattern.Times));
+                if (!pattern.StockId.StartsWith(AtHand, StringComparison.Ordinal))
+                {
+                    parts.Add((pattern, 0, pattern.Times));
+                    continue;
+                }
+
+                var named = pattern with { StockId = pattern.StockId[AtHand.Length..] };
+                for (var index = 0; index < earlier.Length && named.Times > 0; index++)
+                {
+                    if (asBefore[index] == earlier[index].Left || !IsCutAlike(named, earlier[index]))
+                        continue;
+                    var alike = Math.Min(named.Times, earlier[index].Left - asBefore[index]);
+                    asBefore[index] += alike;
+                    named = named with { Times = named.Times - alike };
+                }
+
+                if (named.Times > 0)
+                    parts.Add((named, 0, 0));
             }
 
+            parts.InsertRange(0, earlier.Zip(asBefore).Where(entry => entry.Second > 0).Select(entry => (Alone(entry.First).Pattern with { Times = entry.Second }, entry.Second, 0)));
             var cost = plan.Cost + CostOf(kept);
             return new RecutPlan
             {
@@ -212,6 +248,9 @@ public static class Recutter
                 FewestChanged = fewest,
             };
         }
+
+        private static bool IsCutAlike(UnitlessCutPattern pattern, CutProgress bars) =>
+            pattern.StockId == bars.StockId && pattern.Pieces.Order(StringComparer.Ordinal).SequenceEqual(bars.Pieces.Order(StringComparer.Ordinal));
 
         /// <summary>One bar of an earlier pattern, cut as planned, and what that costs.</summary>
         private (UnitlessCutPattern Pattern, decimal Cost) Alone(CutProgress bars)

@@ -27,7 +27,10 @@ internal static class WholeSolver
         return Named(job, problem, piecesOfType, answer with { Plan = tidied });
     }
 
-    private static (CutProblem Problem, int[][] PiecesOfType) ProblemOf(WholeJob job, bool withMissing)
+    /// <summary>The job as the engine sees it, and which pieces of the job each of its lengths stands for.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="withMissing">True to allow bars beyond the limits, at a price above any plan within them.</param>
+    internal static (CutProblem Problem, int[][] PiecesOfType) ProblemOf(WholeJob job, bool withMissing)
     {
         var wanted = job.Pieces.Select((piece, index) => (piece, index)).Where(entry => entry.piece.Count > 0)
             .GroupBy(entry => entry.piece.Length).OrderByDescending(group => group.Key).ToArray();

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using CsCheck;
 using Hoopwright.Cutting;
+using Hoopwright.Testing;
 
 namespace Hoopwright.Reference.Tests.Cutting;
 

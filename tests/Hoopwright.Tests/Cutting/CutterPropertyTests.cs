@@ -103,6 +103,32 @@ public sealed class CutterPropertyTests
             iter: 500);
 
     [Fact]
+    public void Lengths_without_a_common_measure_cost_what_they_cost_in_one()
+    {
+        // Every length a little below the whole one and every bar a little above: what fits in whole units fits, and nothing more does.
+        const long Fine = 1_000_003;
+        var (proven, all) = (0, 0);
+        CutJobs.Tiny.Sample(
+            job =>
+            {
+                var plain = job with { Leftover = null };
+                var plan = Cutter.Solve(plain with
+                {
+                    Stock = [.. plain.Stock.Select(bar => bar with { Length = (bar.Length * Fine) + 7 })],
+                    Pieces = [.. plain.Pieces.Select((piece, index) => piece with { Length = (piece.Length * Fine) - 1 - index })],
+                    Kerf = plain.Kerf * Fine,
+                    Trim = plain.Trim * Fine,
+                });
+                var least = BruteForceCutting.LeastCost(plain);
+                Assert.Equal(least, plan.Cost);
+                Assert.True(plan.LowerBound <= least);
+                (proven, all) = (proven + (plan.Proven ? 1 : 0), all + 1);
+            },
+            iter: 300, threads: 1);
+        Assert.True(proven > 0.9 * all, $"{proven} of {all} proven");
+    }
+
+    [Fact]
     public void The_same_job_in_feet_and_in_millimetres_gives_the_same_plan() =>
         Gen.Select(Gen.Int[1, 640].Array[1, 8], Gen.Int[1, 9]).Sample(
             (sixteenths, count) =>

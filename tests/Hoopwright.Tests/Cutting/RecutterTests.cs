@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using CsCheck;
 using Hoopwright.Cutting;
 using Hoopwright.Diagnostics;
+using Hoopwright.Testing;
 
 namespace Hoopwright.Tests.Cutting;
 
@@ -60,6 +61,9 @@ public sealed class RecutterTests
                     var bars = again.Plan.Patterns[index];
                     var bar = job.Stock.Single(each => each.Id == bars.StockId);
                     Assert.True(bars.Pieces.Sum(id => job.Pieces.Single(piece => piece.Id == id).Length + job.Kerf) <= bar.Length - job.Trim + job.Kerf);
+                    var pieces = bars.Pieces.Sum(id => job.Pieces.Single(piece => piece.Id == id).Length);
+                    Assert.Equal(bar.Length, job.Trim + pieces + bars.KerfLost + bars.Leftover);
+                    Assert.InRange(bars.KerfLost, job.Kerf * (bars.Pieces.Length - 1), job.Kerf * bars.Pieces.Length);
                     Assert.InRange(again.Kept[index] + again.Further[index], 0, bars.Times);
                     if (again.Kept[index] > 0)
                         Assert.Contains(earlier, before => before.StockId == bars.StockId && before.Pieces.Order().SequenceEqual(bars.Pieces.Order()));
@@ -96,6 +100,21 @@ public sealed class RecutterTests
                 Assert.Equal((least, most, true), (again.Plan.Cost, again.Kept.Sum(), again.FewestChanged));
             },
             iter: 150);
+
+    [Fact]
+    public void Where_many_bars_must_go_most_of_the_others_are_still_cut_as_planned()
+    {
+        // Eight more of one length each: none fits beside what is planned, so that one plan after another lets go of some bars.
+        for (var number = 0; number < 6; number++)
+        {
+            var order = PracticalOrders.Of(number, leftovers: true);
+            var first = Cutter.Solve(order);
+            var now = order with { Pieces = [.. order.Pieces.Select((piece, index) => index % 9 == number ? piece with { Count = piece.Count + 8 } : piece)] };
+            var again = Recutter.Solve(now, [.. first.Patterns.Select(bars => new CutProgress(bars.StockId, bars.Times, bars.Pieces, 0, 0))]);
+
+            Assert.True(again.Kept.Sum() > 0.75 * again.Waiting, $"{number}: {again.Kept.Sum()} of {again.Waiting} kept");
+        }
+    }
 
     [Fact]
     public void A_bad_board_is_made_up_for_and_the_others_are_cut_as_planned()

@@ -58,6 +58,9 @@ public sealed class TwoStageCutterTests
                 long? least = LeastByTryingSets(job);
                 if (TwoStageCutter.Solve(fine, Effort) is not { } plan) return;
                 Assert.True(plan.Cost >= least && plan.Bound <= least, $"{plan.Cost} with bound {plan.Bound} against {least}");
+                // All the film at the best price per area that any sheet gives.
+                var area = fine.Pieces.Sum(piece => piece.Count * (double)piece.Across * piece.Along);
+                Assert.True(plan.Bound >= (area * fine.Stock.Min(sheet => sheet.Price / ((double)sheet.Width * sheet.Length))) - 1e-6);
             },
             iter: 150, threads: 1);
     }

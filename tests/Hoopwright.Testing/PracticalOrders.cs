@@ -1,12 +1,12 @@
 using Hoopwright.Cutting;
 
-namespace Hoopwright.Reference.Tests.Cutting;
+namespace Hoopwright.Testing;
 
 /// <summary>
 /// Invented orders as a yard sees them: 10 to 40 lengths, 20 to 400 pieces, 2 to 6 stock lengths with prices that scatter, some
 /// of them limited, a saw cut, and for some a worth of leftovers. The same ones in every run.
 /// </summary>
-internal static class PracticalOrders
+public static class PracticalOrders
 {
     private static readonly int[] Inches = [1152, 1536, 1920, 2304, 2688, 3072, 3840];
     private static readonly int[] Millimetres = [1800, 2400, 3000, 3600, 4200, 4800, 6000];
