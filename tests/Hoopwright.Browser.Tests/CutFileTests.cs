@@ -2,9 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Hoopwright.Cutting;
-using Hoopwright.Reference.Tests.Cutting;
-using Microsoft.Playwright;
 using Hoopwright.Testing;
+using Microsoft.Playwright;
 
 namespace Hoopwright.Browser.Tests;
 

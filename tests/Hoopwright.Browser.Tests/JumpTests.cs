@@ -4,6 +4,7 @@ using Microsoft.Playwright;
 namespace Hoopwright.Browser.Tests;
 
 /// <summary>Nothing moves under the eyes or the finger of someone who did not ask for it.</summary>
+[Collection(Alone.Name)]
 public sealed class JumpTests(Site site, ITestOutputHelper output)
 {
     // "Good" by the published measure of layout shift: https://web.dev/articles/cls, which leaves out what follows a touch within half a second.

@@ -9,6 +9,7 @@ namespace Hoopwright.Browser.Tests;
 /// How long people wait. The times are reported, and written to docs/app.md with HOOPWRIGHT_PICTURES set; only what cannot
 /// hang on how busy the machine is makes a test fail: bytes, and which of two times is longer.
 /// </summary>
+[Collection(Alone.Name)]
 public sealed partial class SpeedTests(Site site, ITestOutputHelper output)
 {
     private const double MostBytes = 6e6;
