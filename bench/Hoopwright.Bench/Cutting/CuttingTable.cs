@@ -3,6 +3,7 @@ using System.Globalization;
 using Hoopwright.Cuts.Film;
 using Hoopwright.Cutting;
 using Hoopwright.Cutting.TwoStage;
+using Hoopwright.Reference.Tests.Cutting;
 using Hoopwright.Testing;
 
 namespace Hoopwright.Bench.Cutting;
