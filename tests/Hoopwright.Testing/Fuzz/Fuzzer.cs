@@ -14,6 +14,7 @@ public sealed class Fuzzer(FuzzTarget target, int seed, Func<bool>? isNew = null
 
     private readonly Mutator mutator = new(seed);
     private readonly List<byte[]> corpus = [.. target.Seeds];
+    private int fed;
 
     /// <summary>Inputs worth keeping: the seeds, and each that went somewhere new.</summary>
     public IReadOnlyList<byte[]> Corpus => corpus;
@@ -27,18 +28,22 @@ public sealed class Fuzzer(FuzzTarget target, int seed, Func<bool>? isNew = null
     /// <summary>The most memory taken for one input, all of it together, freed or not.</summary>
     public long MostTaken { get; private set; }
 
-    /// <summary>Feeds it.</summary>
+    /// <summary>Feeds it; once more, it goes on.</summary>
     /// <param name="inputs">How many inputs.</param>
     /// <param name="isTimed">False where other work in the same process makes times mean nothing.</param>
     public void Run(int inputs, bool isTimed = true)
     {
         // First untimed: what the compiler takes for a way through the reader is not the reader's.
-        foreach (byte[] seedInput in target.Seeds) Feed(seedInput, isTimed: false);
+        if (fed == 0) foreach (byte[] seedInput in target.Seeds) Feed(seedInput, isTimed: false);
         // A walk over the corpus in which each is changed as often as any other, the newest a little sooner.
-        for (int number = 0; number < inputs; number++)
+        for (int last = fed + inputs; fed < last; fed++)
         {
+            int number = fed;
             byte[] one = corpus[(number & 3) == 0 ? corpus.Count - 1 - (number / 4 % Math.Min(8, corpus.Count)) : number % corpus.Count];
-            byte[] made = mutator.Next(one, corpus[number * 7 % corpus.Count]);
+            // Of two the shorter, but for one in sixteen: what grows goes new ways by its size alone, and takes the time of many short ones.
+            byte[] other = corpus[(int)(number * 7919L % corpus.Count)];
+            if (other.Length < one.Length == (number % 16 != 15)) one = other;
+            byte[] made = mutator.Next(one, corpus[(int)(number * 7L % corpus.Count)]);
             if (Feed(made, isTimed) && isNew?.Invoke() == true) corpus.Add(made);
         }
     }
