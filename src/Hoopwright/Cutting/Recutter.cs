@@ -72,7 +72,7 @@ public static class Recutter
 
     /// <summary>
     /// Where so many bars have to be let go of that not every way can be tried: fullest bars first, as many of each pattern as the least
-    /// cost allows beside those already kept. No further bar could be kept, but another choice might keep more.
+    /// cost was found to allow beside those already kept. Another choice, or more work for each, might keep more.
     /// </summary>
     private static RecutPlan Some(Rest rest, int[] all, UnitlessCutPlan least, Func<UnitlessCutJob, UnitlessCutPlan> cut)
     {

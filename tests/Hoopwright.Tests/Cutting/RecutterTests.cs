@@ -104,7 +104,7 @@ public sealed class RecutterTests
     [Fact]
     public void Where_many_bars_must_go_most_of_the_others_are_still_cut_as_planned()
     {
-        // Eight more of one length each: none fits beside what is planned, so that one plan after another lets go of some bars.
+        // Eight more of every ninth length: too many to fit beside what is planned, so that bars have to be let go of.
         for (var number = 0; number < 6; number++)
         {
             var order = PracticalOrders.Of(number, leftovers: true);
