@@ -27,7 +27,7 @@ for (int fed = 0; fed < inputs;)
     foreach (byte[] kept in fuzzer.Corpus.Skip(target.Seeds.Length)) Keep(corpus, kept, "");
     foreach ((byte[] input, string fault) in fuzzer.Found.DistinctBy(found => string.Join('\n', found.Fault.Split('\n').Take(4)))) Keep(faults, input, fault);
     (fed < inputs ? Console.Error : Console.Out).WriteLine(string.Create(CultureInfo.InvariantCulture,
-        $"{name}: {fed} inputs, {coverage.Ways} ways, {fuzzer.Corpus.Count} kept, slowest {fuzzer.Slowest.TotalMilliseconds:0} ms, most memory for one {fuzzer.MostTaken / 1e6:0} MB, {fuzzer.Found.Count} faults"));
+        $"{name}: {fed} inputs, {fuzzer.Whole} gave a result, {coverage.Ways} ways, {fuzzer.Corpus.Count} kept, slowest {fuzzer.Slowest.TotalMilliseconds:0} ms, most memory for one {fuzzer.MostTaken / 1e6:0} MB, {fuzzer.Found.Count} faults"));
 }
 foreach (string fault in fuzzer.Found.Select(found => string.Join("  ", found.Fault.Split('\n').Take(3))).Distinct().Take(10)) Console.WriteLine("  " + fault);
 return fuzzer.Found.Count == 0 ? 0 : 1;

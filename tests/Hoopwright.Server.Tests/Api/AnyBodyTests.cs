@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net;
 using System.Text;
 using Hoopwright.Sharing;
 using Hoopwright.Testing.Fuzz;
@@ -8,6 +9,9 @@ namespace Hoopwright.Server.Tests.Api;
 /// <summary>Made-up bodies, the same each time; <c>HOOPWRIGHT_BODIES</c> says how many for each address where more are wanted.</summary>
 public sealed class AnyBodyTests(PostgresServer postgres)
 {
+    /// <summary>After so many a plan of its own again: bodies that are taken add to the plan, and each later one is put together with all of that.</summary>
+    private const int OfOnePlan = 5_000;
+
     private static readonly int Times = int.TryParse(Environment.GetEnvironmentVariable("HOOPWRIGHT_BODIES"), NumberStyles.None, CultureInfo.InvariantCulture, out int more) ? more : 400;
 
     [Theory]
@@ -18,10 +22,15 @@ public sealed class AnyBodyTests(PostgresServer postgres)
     public async Task Whatever_body_it_is_sent_the_server_answers_and_the_plan_can_still_be_read(string address)
     {
         await using Host host = await Host.StartAsync(StoredIn.Sqlite, postgres);
+        Mutator mutator = new(address.Length);
+        for (int sent = 0; sent < Times; sent += OfOnePlan) await SendAsync(host, address, mutator, sent, Math.Min(sent + OfOnePlan, Times));
+    }
+
+    private static async Task SendAsync(Host host, string address, Mutator mutator, int from, int to)
+    {
         string key = (await SharedPlanClient.ShareAsync(host.Http, new NewShare(Host.Plan))).KeeperKey;
         byte[][] seeds = [.. Seeds.Select(Encoding.UTF8.GetBytes)];
-        Mutator mutator = new(address.Length);
-        for (int time = 0; time < Times; time++)
+        for (int time = from; time < to; time++)
         {
             byte[] body = mutator.Next(seeds[time % seeds.Length], seeds[time * 7 % seeds.Length]);
             using HttpRequestMessage request = new(HttpMethod.Post, "api/v1/" + address) { Content = new ByteArrayContent(body) };
@@ -31,6 +40,8 @@ public sealed class AnyBodyTests(PostgresServer postgres)
             string text = await answer.Content.ReadAsStringAsync();
             Assert.True((int)answer.StatusCode < 500, $"{answer.StatusCode}: {text}\n{Encoding.UTF8.GetString(body)}");
             Assert.DoesNotContain("Exception", text, StringComparison.Ordinal);
+            // Or the body would not have been looked at.
+            Assert.NotEqual(HttpStatusCode.TooManyRequests, answer.StatusCode);
         }
         PlanState state = await host.With(key).GetAsync();
         Assert.True(state.Version >= 1);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Hoopwright.Cutting;
+using Hoopwright.Diagnostics;
 using Hoopwright.Frames;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
@@ -14,51 +15,49 @@ namespace Hoopwright.Testing.Fuzz;
 /// <summary>Every reader of what comes from outside.</summary>
 public static class FuzzTargets
 {
-    private const byte Between = 0;
-
     private static readonly string[] Typed = ["26' 4-1/2\"", "7.93 m", "1 660 mm", "30 psf", "1,5 kPa", "95 mph", "22 m/s", "-20 F", "5 °C", "12 ga", "0.083 in", "6 mil", "50 %", "N 30 E", "29.95 USD", "1/0", "٣ m", ""];
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<FuzzTarget> All { get; } =
     [
-        new("plan", Files("*.json"), input => TunnelWorks.Plan(PlanReader.Read(input), depth: WorkDepth.Layout)),
-        new("works", [.. new[] { "round-14ft", "metric-9m", SamplePlans.BuiltExample }.Select(SamplePlans.ExampleBytes)], input => TunnelWorks.Plan(PlanReader.Read(input), effort: new CutEffort(1_000_000), depth: WorkDepth.Orders)),
+        new("plan", Files("*.json"), input => TunnelWorks.Plan(PlanReader.Read(input), depth: WorkDepth.Layout).Tunnel is not null),
+        new("works", [.. new[] { "round-14ft", "metric-9m", SamplePlans.BuiltExample }.Select(SamplePlans.ExampleBytes)], input => TunnelWorks.Plan(PlanReader.Read(input), effort: new CutEffort(1_000_000), depth: WorkDepth.Orders).Orders is not null),
         new("quantities", [.. Typed.Select(Encoding.UTF8.GetBytes)], input => Quantities(Encoding.UTF8.GetString(input))),
-        new("frame", Files("frame-*.json"), input => FrameFile.Solve(input)),
-        new("cut", Files("cut-job.json"), input => CutFile.Solve(input, new CutEffort(100_000))),
-        new("schedule", Files("schedule-job.json"), input => ScheduleFile.Solve(input, new ScheduleEffort(200))),
-        new("weather", [Lines("year-invented.csv", 80), Lines("storm-invented.csv", 80), File.ReadAllBytes(Example("forecast-invented.json")), Epw()], input => WeatherReader.Read(input)),
-        new("merge", [.. SamplePlans.GoodExamples.Append(SamplePlans.BuiltExample).Select(name => (byte[])[.. SamplePlans.ExampleBytes(name), Between, .. SamplePlans.ExampleBytes(SamplePlans.BuiltExample)])], Merge),
+        new("frame", Files("frame-*.json"), input => IsSound(FrameFile.Solve(input).Diagnostics)),
+        new("cut", Files("cut-job.json"), input => IsSound(CutFile.Solve(input, new CutEffort(100_000)).Diagnostics)),
+        new("schedule", Files("schedule-job.json"), input => ScheduleFile.Solve(input, new ScheduleEffort(200)).Plan is not null),
+        new("weather", [Lines("year-invented.csv", 80), Lines("storm-invented.csv", 80), File.ReadAllBytes(Example("forecast-invented.json")), Epw()], input => WeatherReader.Read(input).Record is not null),
+        new("merge", [.. SamplePlans.GoodExamples.Append(SamplePlans.BuiltExample).Select(name => (byte[])[.. SamplePlans.ExampleBytes(name), TreeMutator.Between, .. SamplePlans.ExampleBytes(SamplePlans.BuiltExample)])], Merge),
     ];
 
-    private static void Quantities(string text)
-    {
-        QuantityText.ReadLength(text);
-        QuantityText.ReadTubeWall(text);
-        QuantityText.ReadFilmThickness(text);
-        QuantityText.ReadArea(text);
-        QuantityText.ReadVolume(text);
-        QuantityText.ReadAngle(text);
-        QuantityText.ReadBearing(text);
-        QuantityText.ReadMass(text);
-        QuantityText.ReadMassPerLength(text);
-        QuantityText.ReadPressure(text);
-        QuantityText.ReadForce(text);
-        QuantityText.ReadForcePerLength(text);
-        QuantityText.ReadMoment(text);
-        QuantityText.ReadDensity(text);
-        QuantityText.ReadSpeed(text);
-        QuantityText.ReadTemperature(text);
-        QuantityText.ReadRatio(text);
-        QuantityText.ReadMoney(text);
-    }
+    private static bool IsSound(ImmutableArray<Diagnostic> found) => found.All(each => each.Severity != Severity.Error);
 
-    private static void Merge(byte[] input)
+    private static bool Quantities(string text) =>
+        QuantityText.ReadLength(text).IsRead
+        | QuantityText.ReadTubeWall(text).IsRead
+        | QuantityText.ReadFilmThickness(text).IsRead
+        | QuantityText.ReadArea(text).IsRead
+        | QuantityText.ReadVolume(text).IsRead
+        | QuantityText.ReadAngle(text).IsRead
+        | QuantityText.ReadBearing(text).IsRead
+        | QuantityText.ReadMass(text).IsRead
+        | QuantityText.ReadMassPerLength(text).IsRead
+        | QuantityText.ReadPressure(text).IsRead
+        | QuantityText.ReadForce(text).IsRead
+        | QuantityText.ReadForcePerLength(text).IsRead
+        | QuantityText.ReadMoment(text).IsRead
+        | QuantityText.ReadDensity(text).IsRead
+        | QuantityText.ReadSpeed(text).IsRead
+        | QuantityText.ReadTemperature(text).IsRead
+        | QuantityText.ReadRatio(text).IsRead
+        | QuantityText.ReadMoney(text).IsRead;
+
+    private static bool Merge(byte[] input)
     {
-        int at = Array.IndexOf(input, Between);
+        int at = Array.IndexOf(input, TreeMutator.Between);
         ReadOnlyMemory<byte> first = at < 0 ? input : input.AsMemory(0, at), second = at < 0 ? input : input.AsMemory(at + 1);
-        PlanMerge.Merge(first, second);
         PlanMerge.Undecided(first);
+        return PlanMerge.Merge(first, second).IsMerged;
     }
 
     private static string Example(string name) => Path.Combine(SamplePlans.Root, "examples", name);

@@ -13,7 +13,9 @@ public sealed class FuzzTests
     {
         FuzzTarget target = FuzzTargets.All.Single(each => each.Name == name);
         Fuzzer fuzzer = new(target, 20260418);
-        fuzzer.Run(name == "works" ? 60 : 1500, isTimed: false);
+        // Fewer of those that take long to work out.
+        fuzzer.Run(name is "works" ? 60 : name is "plan" or "merge" ? 400 : 1500, isTimed: false);
+        Assert.True(fuzzer.Whole > 0, "None of the inputs could be worked out.");
         Assert.True(fuzzer.Found.Count == 0, string.Join("\n\n", fuzzer.Found.Take(3).Select(found => $"{found.Fault}\n{System.Text.Encoding.UTF8.GetString(found.Input)[..Math.Min(2000, found.Input.Length)]}")));
     }
 }
