@@ -89,11 +89,16 @@ public static class PullChart
         return day.Advice switch
         {
             PullAdvice.TooCold => say.Fill("film at {0}: too cold, do not pull", film),
+            // Less in a bay than a mark of the tape is nothing that anybody can measure.
+            PullAdvice.PastSnug when IsNone(day.PastSnugPerBay) => say.Fill("film at {0}: past snug by {1} over a bow", film, bow),
+            PullAdvice.Loose when IsNone(day.PastSnugPerBay) => say.Fill("film at {0}: longer than snug by {1} over a bow", film, bow),
             PullAdvice.PastSnug => say.Fill("film at {0}: past snug by {1} a bay,\n{2} over a bow", film, bay, bow),
             PullAdvice.Snug => say.Fill("film at {0}: just snug", film),
             PullAdvice.Loose => say.Fill("film at {0}: longer than snug by {1} a bay,\n{2} over a bow", film, bay, bow),
             PullAdvice.TooHot => say.Fill("film at {0}: too hot, do not pull", film),
         };
+
+        bool IsNone(Length length) => TapeText.RoundToMark(length.Abs(), sheet.Units) == Length.Zero;
     }
 
     private static string Label(Length length, FigureSheet sheet) => sheet.Tape(TapeText.RoundToMark(length, sheet.Units));

@@ -95,8 +95,13 @@ internal static class CutBarsFigure
             Write(figure, middle, piece.Length, top, [$"{name}: {sheet.Tape(piece.Length)}", sheet.Tape(piece.Length), name]);
             from = from + piece.Length + item.Kerf;
         }
-        if (bar.Leftover.Metres > 0.02) Write(figure, bar.Stock - (bar.Leftover / 2), bar.Leftover, top, [$"{sheet.Words.Say(bar.LeftoverUseful ? "keep" : "left")} {sheet.Tape(bar.Leftover)}", sheet.Tape(bar.Leftover)]);
+        if (bar.Leftover.Metres > 0.02) Write(figure, bar.Stock - (bar.Leftover / 2), bar.Leftover, top, Left(bar, sheet));
     }
+
+    /// <summary>What to write on what is left, the shorter where the longer has no room: of what is kept that it is kept, of the rest how much it is.</summary>
+    internal static string[] Left(CutBar bar, FigureSheet sheet) => bar.LeftoverUseful
+        ? [$"{sheet.Words.Say("keep")} {sheet.Tape(bar.Leftover)}", sheet.Words.Say("keep")]
+        : [$"{sheet.Words.Say("left")} {sheet.Tape(bar.Leftover)}", sheet.Tape(bar.Leftover)];
 
     private static void Write(Figure figure, Length middle, Length width, Length top, string[] texts) => figure.On("texts").OnPaper((view, pen) =>
     {

@@ -56,9 +56,11 @@ internal static class EndFilmFigure
                     figure.Callout(film.PointAt(hold.From + ((hold.To - hold.From) * 0.3)), title, Angle.FromDegrees(150));
                     break;
                 case "legs":
-                    figure.On("order").Path(ModelPath.Through(film.PointAt(hold.To), film.PointAt(film.Length - (end.BaseboardHeight * 0.8))), LineRole.Cut, Ink.Brick);
-                    figure.On("order").Path(ModelPath.Through(film.PointAt(hold.From), film.PointAt(end.BaseboardHeight * 0.8)), LineRole.Cut, Ink.Brick);
-                    figure.Callout(film.PointAt((hold.To + film.Length) / 2), title, Angle.FromDegrees(20));
+                    // On a fixed side the fastening over the ridge goes down to the baseboard, and no leg is left.
+                    bool left = hold.From > end.BaseboardHeight * 1.5, right = film.Length - hold.To > end.BaseboardHeight * 1.5;
+                    if (right) figure.On("order").Path(ModelPath.Through(film.PointAt(hold.To), film.PointAt(film.Length - (end.BaseboardHeight * 0.8))), LineRole.Cut, Ink.Brick);
+                    if (left) figure.On("order").Path(ModelPath.Through(film.PointAt(hold.From), film.PointAt(end.BaseboardHeight * 0.8)), LineRole.Cut, Ink.Brick);
+                    figure.Callout(film.PointAt(right ? (hold.To + film.Length) / 2 : hold.From / 2), title, Angle.FromDegrees(right ? 20 : 160));
                     break;
                 case "doors":
                     foreach (DoorOpening door in end.Doors)
@@ -94,10 +96,11 @@ internal static class EndFilmFigure
     /// <summary>Arrows inside the bow from the ridge down to both sides.</summary>
     private static void Down(Figure figure, PlanePath film, EndHold hold)
     {
-        Length middle = (hold.From + hold.To) / 2, half = (hold.To - hold.From) / 2;
-        foreach (double way in (double[])[-1, 1])
+        // Where one side is held at its hip board and the other at the ground, the ridge is not the middle of what is held.
+        Length ridge = film.Length / 2;
+        foreach (Length end in (Length[])[hold.From, hold.To])
         {
-            PlanePoint[] line = [.. Enumerable.Range(0, 13).Select(part => Inside(film, middle + (half * way * (0.05 + (0.07 * part)))))];
+            PlanePoint[] line = [.. Enumerable.Range(0, 13).Select(part => Inside(film, ridge + ((end - ridge) * (0.05 + (0.07 * part)))))];
             figure.On("order").Path(ModelPath.Through(line), LineRole.Dimension);
             Head(figure, line[^2], line[^1]);
         }

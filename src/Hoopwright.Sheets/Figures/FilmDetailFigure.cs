@@ -90,7 +90,7 @@ internal static class FilmDetailFigure
         pen.Line(new SheetPoint(x - 2.2, y - 1), new SheetPoint(x + 2.2, y - 1), LineRole.Cut);
         pen.Text(new SheetPoint(within.LeftMm + 3, y + 42), "F  " + say.Say("Lock channel, cut across; not to scale, makers differ"), TextAlign.Start, 2.8, Fonts.LetterWeight.Bold);
         builder.Callout(new SheetPoint(x + half - 8 - (wires - 1), y - 5.5 - ((wires - 1) * 4.2) - 1.5), say.Say(wires == 2 ? "where two films end, wire doubles:\none wire for each film" : "one wire"), Angle.FromDegrees(40));
-        builder.Callout(new SheetPoint(x + half + 12, y - deep - 2.6), say.Say(wires == 2 || cover.Layers > 1 ? "two layers of film" : "film"), Angle.FromDegrees(-15));
+        builder.Callout(new SheetPoint(x + half + 12, y - deep - 2.6), say.Say(cover.Layers > 1 ? "two layers of film" : wires == 2 ? "two films" : "film"), Angle.FromDegrees(-15));
         builder.Callout(new SheetPoint(x, y + 10), say.Fill("screw every {0}, wire by pieces of {1};\na lap of two pieces takes a screw with a washer", panels.Rule("channelScrewSpacing") ?? "", panels.Rule("wirePiece") ?? ""), Angle.FromDegrees(-60));
     }
 

@@ -64,7 +64,7 @@ internal static class GroundDetailFigure
         {
             Length up = base_.Start.Z - tunnel.Stations[0].Base;
             DetailPanels.Board(figure, At(base_.Start.X - (board.Thickness / 2), up - (board.Depth / 2)), At(base_.Start.X + (board.Thickness / 2), up + (board.Depth / 2)));
-            figure.SurfaceCallout(At(base_.Start.X, up + (board.Depth / 4)), say.Fill("baseboard {0},\n{1} bolts to a post", say.Say(board.Size), panels.Rule("boltsPerPost") ?? "2"), Angle.FromDegrees(150), Angle.FromDegrees(180));
+            figure.SurfaceCallout(At(base_.Start.X, up + (board.Depth / 4)), say.Fill("baseboard\n{0},\n{1} bolts to a post", say.Say(board.Size), panels.Rule("boltsPerPost") ?? "2"), Angle.FromDegrees(150), Angle.FromDegrees(180));
         }
         figure.Caption = "A  " + say.Say(hole is null ? "Post and leg, cut open" : "Post, concrete and leg, cut open");
         figure.Callout(At(x + half, top - (post.Projection * 0.1)), $"{say.Fill("post {0}", say.Say(member.Section.Size))}\n{say.Say(Leg(tunnel, member))}", Angle.FromDegrees(30));

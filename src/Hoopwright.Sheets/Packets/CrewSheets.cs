@@ -58,7 +58,7 @@ public static class CrewSheets
             words.Fill("For those who set out, dig, cover and cut. The whole packet is in English."),
         ]);
         if (words.Language != "en") book.Chapter(words.Say("Marks of parts")).Table(tables.MarkWords);
-        book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging, words).Table(tables.SideMarks).Table(tables.Ordinates);
+        book.Chapter(words.Say("Set-out")).Caution(PacketCautions.Digging(planned.Units), words).Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
         book.Chapter(words.Say("Ground and ends")).Caution(PacketCautions.Concrete, words).Mind(planned, words, CutCheckKind.Concrete, CutCheckKind.Posts);

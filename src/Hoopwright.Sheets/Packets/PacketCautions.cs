@@ -1,3 +1,5 @@
+using Hoopwright.CoverSteps;
+using Hoopwright.Quantities;
 using Hoopwright.Sheets.Pages;
 using Hoopwright.Sheets.Words;
 
@@ -6,8 +8,8 @@ namespace Hoopwright.Sheets.Packets;
 /// <summary>The cautions of the packet: what can happen, what to do, who decides. Each stands where the danger is.</summary>
 internal static class PacketCautions
 {
-    public static (string Title, string Text) Digging { get; } = ("Before anything is dug or driven",
-        "Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least 10 ft away and carry long tube level. A taut string can snap; keep your face out of its line.");
+    public static (string Title, string Text) Digging(UnitSystem units) => ("Before anything is dug or driven",
+        $"Buried lines: have the public ones marked by the one-call service, and find the private ones (yard lights, farm water) yourself. Overhead lines: keep tubes and ladders at least {StepCaution.LineDistance(units)} away and carry long tube level. A taut string can snap; keep your face out of its line.");
 
     public static (string Title, string Text) Concrete { get; } = ("Wet concrete and deep holes",
         "Wet concrete burns, and the pain may come late: gloves and boots that keep water out, wash at once. Its dust harms the lungs: open bags low and upwind. Concrete belongs below the frost line. Local code and a licensed engineer decide on anchorage.");

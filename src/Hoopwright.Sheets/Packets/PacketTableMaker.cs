@@ -140,7 +140,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         [new(Say("Where"), 4), new(Say("By"), 1.4), new(Say("Length"), 1.6, TextAlign.End), new(Say("Wires"), 1, TextAlign.End), new(Say("On"), 1.2)],
         [.. cover.Runs.Select(run => TableRow.Of(Say(run.Place), Say(run.Kind.ToString().ToLowerInvariant()), Mark(run.Length), run.Wires == 0 ? "" : Number(run.Wires), Say(run.OnWood ? "wood" : "tube")) with { LeadsTo = shown.Part(run.Id) })]);
 
-    public Table Pull(PullPlan pull) => new("film-pull", words.Fill("How tight to pull the roof film, by its temperature; best near {0}", TapeText.Of(pull.Best, planned.Units)),
+    public Table Pull(PullPlan pull) => new("film-pull", words.Fill("How tight to pull the roof film; best near {0}", TapeText.Of(pull.Best, planned.Units)),
         [new(Say("Film at"), 1.4, TextAlign.End), new(Say("that is air in full sun at"), 1.6, TextAlign.End), new(Say("Pull"), 3), new(Say("Over the length"), 1.8, TextAlign.End), new(Say("Over a bow"), 1.6, TextAlign.End), new(Say("Then hangs at mid-bay"), 1.6, TextAlign.End), new(words.Fill("Gives under {0}, about", TapeText.Of(pull.GaugePush, planned.Units)), 1.8, TextAlign.End), new(Say("Hangs on the hottest day"), 1.8, TextAlign.End), new(Say("Pulls on the coldest day"), 2.6, TextAlign.End)],
         [.. pull.Rows.Select(row => PullRow(row))])
     { Drawing = "film-pull" };
@@ -185,7 +185,17 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
         ]);
 
     /// <summary>What a step uses up, item by item.</summary>
-    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? line.Quantity == 1 ? Say("one piece") : words.Fill("{0} pieces", MaterialText.Count(line.Quantity)) : MaterialText.Load(line, planned.Units))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+    public string Uses(IEnumerable<MaterialLine> lines) => string.Join("; ", lines.Select(line => $"{(line.Unit == MaterialUnit.CutLengths ? Pieces(line) : MaterialText.Load(line, planned.Units))} {Say(line.Item)}{(line.Size.Length > 0 ? " " + Say(line.Size) : "")}"));
+
+    /// <summary>How many pieces are taken from the pile: of a run that is joined, each that it is cut into.</summary>
+    private string Pieces(MaterialLine line)
+    {
+        HashSet<string> wanted = [.. line.Pieces.Select(piece => piece.MemberId)];
+        int cut = planned.Cuts?.Of(line.Item, line.Size) is not { } sheet ? 0
+            : sheet.Bars.SelectMany(bar => bar.Pieces).Where(piece => wanted.Contains(piece.MemberId)).DistinctBy(piece => (piece.MemberId, piece.Part)).Count();
+        decimal count = Math.Max(cut, line.Quantity);
+        return count == 1 ? Say("one piece") : words.Fill("{0} pieces", MaterialText.Count(count));
+    }
 
     /// <summary>A sentence in the language of the sheets; names in it too.</summary>
     public string Phrased(Phrase phrase) => words.Say(phrase);
@@ -281,7 +291,7 @@ internal sealed class PacketTableMaker(PlannedTunnel planned, Tunnel tunnel, Cre
     private string From(Citation source)
     {
         if (!IsPublished(source)) return source.ToString();
-        string number = SourceNumber(published.IndexOf(source.Title)), mark = source.Standing == Standing.FromMemory ? "from memory" : "";
+        string number = SourceNumber(published.IndexOf(source.Title)), mark = source.Standing == Standing.FromMemory && !source.Place.EndsWith("from memory", StringComparison.Ordinal) ? "from memory" : "";
         return string.Join(", ", new[] { $"{number} {source.Place}".TrimEnd(), mark }.Where(part => part.Length > 0));
     }
 

@@ -138,8 +138,8 @@ public static class PacketWriter
         DesignSummary.Set(book, planned, tunnel, orders);
         ReviewChapter.Set(book, planned, tunnel);
         SiteBookChapter.Set(book, planned, tables.SiteBook);
-        book.Chapter("Steps", "steps").Paragraph(StepsNote).Table(tables.BuildSteps).Table(tables.Tools);
-        book.Chapter("Set-out and frame", "set-out-chapter").Caution(PacketCautions.Digging);
+        book.Chapter("Steps", "steps").Paragraph(StepsNote(planned.Units)).Table(tables.BuildSteps).Table(tables.Tools);
+        book.Chapter("Set-out and frame", "set-out-chapter").Caution(PacketCautions.Digging(planned.Units));
         book.Table(tables.SideMarks).Table(tables.Ordinates);
         if (!tables.Purlins.Rows.IsEmpty) book.Table(tables.Purlins);
         Drawn(FigureChapter.SetOut);
@@ -177,8 +177,8 @@ public static class PacketWriter
     internal static ImmutableDictionary<string, string> NumbersOf(IEnumerable<(string Shows, string? Sheet)> drawings) =>
         drawings.Where(each => each.Sheet is not null).DistinctBy(each => each.Shows).ToImmutableDictionary(each => each.Shows, each => each.Sheet!, StringComparer.Ordinal);
 
-    private const string StepsNote =
-        "Work is what one person would take: likely, and between least and most. No source splits the work of a tunnel by task; the times are from memory, set against the published hours for 30 by 96 ft. Each step has a card of its own in cards.pdf.";
+    private static string StepsNote(UnitSystem units) =>
+        "Work is what one person would take: likely, and between least and most. No source splits the work of a tunnel by task; the times are from memory, set against the published hours for " + units switch { UnitSystem.UsCustomary => "30 by 96 ft", UnitSystem.Metric => "9 by 29 m" } + ". Each step has a card of its own in cards.pdf.";
 
     private static string PullNote(PullPlan pull, UnitSystem units) =>
         $"Snug is smooth without force, laid flat by hand. Measure the film, not the air, where it lies in the sun; film between {TapeText.Of(pull.Coldest, units)} and {TapeText.Of(pull.Hottest, units)} is what the year was taken to bring. "

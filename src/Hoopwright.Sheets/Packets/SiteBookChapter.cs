@@ -41,7 +41,7 @@ internal static class SiteBookChapter
             switch (check.Verdict)
             {
                 case CutVerdict.Go: break;
-                case CutVerdict.MeasureFirst or CutVerdict.Stop: book.Caution(words.Say(Title), words.Say(check.Says)); break;
+                case CutVerdict.MeasureFirst or CutVerdict.Stop: book.Caution($"{words.Say(Title)}: {words.Say(SiteBookTables.NameOf(kind).ToLowerInvariant())}", words.Say(check.Says)); break;
             }
         }
         return book;

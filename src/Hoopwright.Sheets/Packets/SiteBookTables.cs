@@ -83,7 +83,7 @@ internal sealed class SiteBookTables
     /// <summary>All of them that have rows.</summary>
     public ImmutableArray<Table> All => [.. new[] { Checks, Needs, Measured, Changed, Worth, Corners, Residuals }.OfType<Table>().Where(table => !table.Rows.IsEmpty)];
 
-    private static string NameOf(CutCheckKind kind) => kind switch
+    internal static string NameOf(CutCheckKind kind) => kind switch
     {
         CutCheckKind.Film => "Film",
         CutCheckKind.Posts => "End posts",

@@ -155,7 +155,7 @@ internal sealed class StrengthTables
 
     private string Value(Coefficient coefficient) => (coefficient.Formula.Unit, units) switch
     {
-        ("Pa", UnitSystem.UsCustomary) => TapeText.Of(Pressure.FromPascals(coefficient.Value.Value), units),
+        ("Pa", _) => TapeText.Of(Pressure.FromPascals(coefficient.Value.Value), units),
         ("m", UnitSystem.UsCustomary) => TapeText.Of(Length.FromMetres(coefficient.Value.Value), units),
         ("m/s", UnitSystem.UsCustomary) => TapeText.Of(Speed.FromMetresPerSecond(coefficient.Value.Value), units),
         var (unit, _) => $"{coefficient.Value.Value.ToString("0.####", CultureInfo.InvariantCulture)} {unit}".Trim(),

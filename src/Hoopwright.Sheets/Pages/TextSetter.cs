@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Tables;
@@ -7,9 +8,24 @@ namespace Hoopwright.Sheets.Pages;
 /// <summary>Breaks text into lines that fit a width.</summary>
 internal static class TextSetter
 {
-    /// <summary>What a line is never broken within: words, and words held together.</summary>
-    public static IEnumerable<string> Words(string line) =>
-        line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(Table.Joiner, ' '));
+    private static readonly FrozenSet<string> Units = FrozenSet.Create(StringComparer.Ordinal,
+        "mm", "m", "m²", "m³", "L", "kg", "g", "N", "kN", "N/m", "kN/m", "N·m", "kN·m", "Pa", "kPa", "MPa", "kg/m", "kg/m²", "kg/m³", "m/s", "km/h", "°C", "K", "%", "h", "min", "W", "kW", "kWh",
+        "in", "ft", "ft²", "ft³", "lb", "lb/ft", "lb·ft", "psf", "psi", "ksi", "mph", "mil", "ga", "°F");
+
+    /// <summary>What a line is never broken within: words, words held together, and a number with the unit that follows it.</summary>
+    public static IEnumerable<string> Words(string line)
+    {
+        string[] words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (int at = 0; at < words.Length; at++)
+        {
+            string word = words[at];
+            if (at + 1 < words.Length && IsNumber(word) && Units.Contains(words[at + 1].TrimEnd(',', ';', '.', ':', ')'))) word += " " + words[++at];
+            yield return word.Replace(Table.Joiner, ' ');
+        }
+    }
+
+    // A number ends with a digit or, on a tape of inches, with a fraction; names of parts do so too, but no unit follows them.
+    private static bool IsNumber(string word) => char.IsNumber(word[^1]) && !char.IsLetter(word[0]);
 
     /// <summary>The text, or as much of its start as the width holds, with an ellipsis.</summary>
     public static string Shortened(string text, double widthMm, double emMm, LetterWeight weight)

@@ -101,7 +101,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("The first bow is plumb within {0} over its height.", Tape(near.Frame)),
                 Phrase.Of("Ridges stand to a string within {0}.", Tape(near.Bow)),
             ],
-            Cautions = [BuildCautions.Raising, StepCaution.Lines, BuildCautions.Tools],
+            Cautions = [BuildCautions.Raising, StepCaution.Lines(tunnel.Units), BuildCautions.Tools],
             Weather = CalmEnough,
             Overnight = Phrase.Of("Bows without a ridge purlin stand stayed both ways at the first and the last; with wind to come lay the loose ones flat."),
             Source = Manual,

@@ -38,7 +38,7 @@ internal sealed partial class BuildWriter
                 Phrase.Of("Look up: no tube, ladder or rope may come near an overhead line.")),
             Good = [Phrase.Of("Every line is marked on the ground, or known to be absent.")],
             Hold = Phrase.Of("Marks seen by whoever digs; permit questions answered by the building office."),
-            Cautions = [BuildCautions.Buried, StepCaution.Lines],
+            Cautions = [BuildCautions.Buried, StepCaution.Lines(tunnel.Units)],
             Overnight = Phrase.Of("Marks wash away: photograph them."),
             Source = OneCall,
         });

@@ -105,7 +105,7 @@ public static class CrewCalendarSheet
     /// <summary>Lines of the same name as one, with what they come to together.</summary>
     /// <param name="lines">The lines.</param>
     public static ImmutableArray<MaterialLine> Together(IEnumerable<MaterialLine> lines) =>
-        [.. lines.GroupBy(line => line.Id).Select(group => group.First() with { Quantity = group.Sum(line => line.Quantity) })];
+        [.. lines.GroupBy(line => line.Id).Select(group => group.First() with { Quantity = group.Sum(line => line.Quantity), Pieces = [.. group.SelectMany(line => line.Pieces)] })];
 
     private static void Write(StringBuilder text, CrewCalendar calendar, CrewDay day, UnitSystem units)
     {

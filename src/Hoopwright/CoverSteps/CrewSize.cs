@@ -19,8 +19,15 @@ internal sealed class CrewSize(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day
     // From memory: a flat plate square to the wind; air at sea level.
     private const double DragFactor = 1.2, AirKgM3 = 1.225;
 
-    private static readonly Mass OneCarries = Mass.FromPounds(35);
-    private static readonly ImmutableArray<double> WindsMph = [3, 5, 8, 10, 13, 15];
+    private Mass OneCarries => tunnel.Units switch { UnitSystem.UsCustomary => Mass.FromPounds(35), UnitSystem.Metric => Mass.FromKilograms(16) };
+
+    private Force OneHolds => PullPlanner.OneHandIn(tunnel.Units);
+
+    private IEnumerable<Speed> Winds => tunnel.Units switch
+    {
+        UnitSystem.UsCustomary => ((double[])[3, 5, 8, 10, 13, 15]).Select(Speed.FromMilesPerHour),
+        UnitSystem.Metric => ((double[])[1, 3, 6, 7]).Select(Speed.FromMetresPerSecond),
+    };
 
     internal static readonly Formula Drag = new("F", "cd·½·ρ·v²·(length of the sheet)·(height of the bows), cd = 1.2, ρ = 1.225 kg/m³", "N", new("fluid mechanics, any handbook", "drag of a flat plate", Standing.FromMemory));
 
@@ -40,7 +47,7 @@ internal sealed class CrewSize(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day
     [
         new("ropes", Phrase.Of("One person on each of {0} ropes, and {1} on the roll side who feed the film and look for snags.", Text(cover.Ropes.Count), Text(Feeders)), cover.Ropes.Count + Feeders, Citation.CommonPractice),
         new("carry", Phrase.Of("A layer of the roof film weighs {0}; one person carries {1}.", TapeText.Of(OneLayer, tunnel.Units), TapeText.Of(OneCarries, tunnel.Units)), Carry, Citation.CommonPractice),
-        new("wind", Phrase.Of("Wind of {0} pulls {1} at a sheet that stands in it as high as the bows; one person holds {2}.", TapeText.Of(day.Wind, tunnel.Units), TapeText.Of(Pull(day.Wind), tunnel.Units), TapeText.Of(PullPlanner.OneHand, tunnel.Units)), Hold(day.Wind), Drag.Source),
+        new("wind", Phrase.Of("Wind of {0} pulls {1} at a sheet that stands in it as high as the bows; one person holds {2}.", TapeText.Of(day.Wind, tunnel.Units), TapeText.Of(Pull(day.Wind), tunnel.Units), TapeText.Of(OneHolds, tunnel.Units)), Hold(day.Wind), Drag.Source),
     ];
 
     /// <summary>People in a wind: on ropes and roll, to carry, and to hold.</summary>
@@ -49,14 +56,14 @@ internal sealed class CrewSize(Tunnel tunnel, CoverPlan cover, CoverDayNeeds day
     /// <summary>Winds that people can picture, and both limits of the plan.</summary>
     internal ImmutableArray<CrewInWind> InWinds =>
     [
-        .. WindsMph.Select(Speed.FromMilesPerHour).Append(day.Wind).Append(day.Gust).DistinctBy(wind => Math.Round(wind.MetresPerSecond, 6)).OrderBy(wind => wind.MetresPerSecond)
+        .. Winds.Append(day.Wind).Append(day.Gust).DistinctBy(wind => Math.Round(wind.MetresPerSecond, 6)).OrderBy(wind => wind.MetresPerSecond)
             .Select(wind => new CrewInWind(wind, Pull(wind), In(wind), wind.MetresPerSecond <= day.Gust.MetresPerSecond + 1e-9)),
     ];
 
     /// <summary>People to carry a layer.</summary>
     internal int Carry => Whole(OneLayer.Kilograms / OneCarries.Kilograms);
 
-    private int Hold(Speed wind) => Whole(Pull(wind) / PullPlanner.OneHand);
+    private int Hold(Speed wind) => Whole(Pull(wind) / OneHolds);
 
     private static int Whole(double number) => (int)Math.Ceiling(Math.Round(number, 6));
 

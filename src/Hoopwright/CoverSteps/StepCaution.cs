@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hoopwright.Quantities;
 using Hoopwright.Sources;
 
 namespace Hoopwright.CoverSteps;
@@ -19,8 +20,17 @@ public sealed record StepCaution(string Id, string Text, Citation Source)
     /// <summary>Knives.</summary>
     public static StepCaution Knife { get; } = new("knife", "Cut away from hands and from film that stays. Keep knives closed until the sheet is fastened all round.", Citation.CommonPractice);
 
+    /// <summary>How far to keep from overhead lines, first in the units of the plan.</summary>
+    /// <param name="units">Units of the plan.</param>
+    public static string LineDistance(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => "10 ft (3 m)",
+        UnitSystem.Metric => "3 m (10 ft)",
+    };
+
     /// <summary>Overhead lines.</summary>
-    public static StepCaution Lines { get; } = new("lines", "Overhead lines: keep ropes, film and tubes 10 ft (3 m) away at least, farther from lines of more than 50 kV; ask the utility.",
+    /// <param name="units">Units of the plan.</param>
+    public static StepCaution Lines(UnitSystem units) => new("lines", $"Overhead lines: keep ropes, film and tubes {LineDistance(units)} away at least, farther from lines of more than 50 kV; ask the utility.",
         new("29 CFR 1926.1408, Table A, U.S. Occupational Safety and Health Administration", "minimum clearance distances", Standing.Published));
 
     /// <summary>Lifting a roll.</summary>
@@ -33,5 +43,6 @@ public sealed record StepCaution(string Id, string Text, Citation Source)
     public static StepCaution Current { get; } = new("current", "Blower and cable stand in the wet: an outdoor circuit with residual-current protection, by a licensed electrician. Local code decides.", Citation.CommonPractice);
 
     /// <summary>All of them.</summary>
-    public static ImmutableArray<StepCaution> All { get; } = [Wind, Ladder, Knife, Lines, Lift, Spring, Current];
+    /// <param name="units">Units of the plan.</param>
+    public static ImmutableArray<StepCaution> All(UnitSystem units) => [Wind, Ladder, Knife, Lines(units), Lift, Spring, Current];
 }

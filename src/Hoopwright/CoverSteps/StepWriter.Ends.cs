@@ -65,7 +65,12 @@ internal sealed partial class StepWriter
         {
             yield return Step(end, "legs", Phrase.Of("Sides of the {0}, last", Named(end)),
             [
-                Phrase.Of("Pull the film sideways and fasten it down both legs of the bow below the hip boards: {0}.", Run(legs)),
+                Phrase.Of((legs.Length, tunnel.Left.Kind) switch
+                {
+                    (1, not SideKind.Fixed) => "Pull the film sideways and fasten it down the left leg of the bow below the hip board: {0}.",
+                    (1, _) => "Pull the film sideways and fasten it down the right leg of the bow below the hip board: {0}.",
+                    _ => "Pull the film sideways and fasten it down both legs of the bow below the hip boards: {0}.",
+                }, Run(legs)),
             ],
             [], 2, [StepCaution.Spring], film, legs, Fastened(legs));
         }

@@ -34,7 +34,7 @@ internal sealed partial class StepWriter
             Phrase.Of("Throw {0} ropes of {1} over the bows.", Text(ropes), TapeText.Of(cover.Ropes.Length, tunnel.Units)),
             Phrase.Of("Bunch the free edge round a soft ball and tie a rope behind it, at {0} from the front edge of the sheet.", string.Join(", ", cover.Ropes.Marks.Select(Tape))),
         ],
-        [], 2, [StepCaution.Lines], [], materials.Ropes());
+        [], 2, [StepCaution.Lines(tunnel.Units)], [], materials.Ropes());
 
         yield return RoofStep("stakes", Phrase.Of("Stake the corners"),
         [
@@ -47,7 +47,7 @@ internal sealed partial class StepWriter
             Phrase.Of("One person to each rope on the {0}, {1} on the {2} who feed; others at the ends with their eyes on the trees.", Named(FarSide), Text(CrewSize.Feeders), Named(RollSide)),
             Phrase.Of("At the word pull all ropes alike, hand over hand, until {0} hangs past the {1} of the {2}; tie the ropes and the far corners to stakes.", Tape(cover.RoofSideAllowance), Edge(FarSide), Named(FarSide)),
         ],
-        [Phrase.Of("The edge comes over level: no rope is more than an arm's length ahead.")], people, [StepCaution.Wind, StepCaution.Lines], [], []);
+        [Phrase.Of("The edge comes over level: no rope is more than an arm's length ahead.")], people, [StepCaution.Wind, StepCaution.Lines(tunnel.Units)], [], []);
 
         yield return RoofStep("square", Phrase.Of("Square it"),
         [

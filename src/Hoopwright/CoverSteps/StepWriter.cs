@@ -48,7 +48,7 @@ internal sealed partial class StepWriter(Tunnel tunnel, CoverPlan cover, CoverDa
                 Phrase.Of("Have {0} people, and one who alone gives the word.", Text(people)),
             ],
             People = 1,
-            Cautions = [StepCaution.Wind, StepCaution.Lines],
+            Cautions = [StepCaution.Wind, StepCaution.Lines(tunnel.Units)],
         };
         ImmutableArray<FasteningRun> channels = [.. cover.Runs.Where(run => run.Kind == FasteningKind.Channel)];
         if (!channels.IsEmpty)

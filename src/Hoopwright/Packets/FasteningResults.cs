@@ -40,7 +40,7 @@ internal static class FasteningResults
             json.Text("side", stand.IsLeft ? "left" : "right");
             json.Count("rope", stand.RopeNumber);
         });
-        json.List("cautions", StepCaution.All, caution =>
+        json.List("cautions", StepCaution.All(json.Units), caution =>
         {
             json.Text("id", caution.Id);
             json.Text("text", caution.Text);

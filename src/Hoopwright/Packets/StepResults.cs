@@ -12,7 +12,7 @@ internal static class StepResults
     {
         json.Text("skill", TunnelResults.Word(build.Skill));
         Work(json, build.Work);
-        json.List("cautions", CoverSteps.StepCaution.All.Concat(BuildCautions.All), caution =>
+        json.List("cautions", CoverSteps.StepCaution.All(json.Units).Concat(BuildCautions.All), caution =>
         {
             json.Text("id", caution.Id);
             json.Text("text", caution.Text);

@@ -11,8 +11,8 @@ public sealed record Bow : PlanSection
     [Description("round, gothic, peaked or offsets.")]
     public BowKind? Shape { get; init; }
 
-    /// <summary>Height of the straight, upright legs above the ground line; 0 in for none.</summary>
-    [Description("Height of the straight, upright legs above the ground line; 0 in for none.")]
+    /// <summary>Height of the straight, upright legs above the ground line; zero for none.</summary>
+    [Description("Height of the straight, upright legs above the ground line; zero for none.")]
     public Written<Length>? SideHeight { get; init; }
 
     /// <summary>Height of the outside of the bow at the middle above the ground line.</summary>

@@ -19,8 +19,8 @@ public sealed record Cover : PlanSection
     [Description("Pressure that the blower keeps between two layers: a quarter inch of water is 62 Pa.")]
     public Written<Pressure>? InflationPressure { get; init; }
 
-    /// <summary>Film thickness, such as 0.006 in or 0.15 mm.</summary>
-    [Description("Film thickness, such as 0.006 in or 0.15 mm.")]
+    /// <summary>How thick the film is.</summary>
+    [Description("How thick the film is.")]
     public Written<Length>? Thickness { get; init; }
 
     /// <summary>Whether the ends or the roof are covered first.</summary>

@@ -133,7 +133,11 @@ internal static class StormCardMaker
                 : Phrase.Of("First open the gap to the next tunnel, so that snow has where to go: {0}.", sides), Citation.CommonPractice));
         rules.Add(new("from-outside", Phrase.Of("From outside, from the ground, downwards: a long soft broom, or a rope drawn over the film by both. No metal edge, nobody on the roof."), Citation.CommonPractice));
         rules.Add(new("sides", Phrase.Of("Then clear the strip along both sides, or the next snow stays on the roof and the heap presses on the sides."), Collapse));
-        rules.Add(new("props", Phrase.Of("Props of 2×4 under the ridge, on feet of 8 by 8 in, go in before the snow and not under it."), Props));
+        rules.Add(new("props", Phrase.Of(tunnel.Units switch
+        {
+            UnitSystem.UsCustomary => "Props of 2×4 under the ridge, on feet of 8 by 8 in, go in before the snow and not under it.",
+            UnitSystem.Metric => "Props of 45×95 mm under the ridge, on feet of 200 by 200 mm, go in before the snow and not under it.",
+        }), Props));
         rules.Add(new("last-resort", Phrase.Of("Last resort, in calm air and with nobody inside: slit the film between the bows from outside and let the snow fall in. Film costs less than bows."), Collapse));
         return [.. rules];
 

@@ -4,6 +4,7 @@ using Hoopwright.CoverSteps;
 using Hoopwright.Diagnostics;
 using Hoopwright.Packets;
 using Hoopwright.Plans;
+using Hoopwright.Quantities;
 using Hoopwright.Sheets.Drawings;
 using Hoopwright.Sheets.Fonts;
 using Hoopwright.Sheets.Packets;
@@ -114,7 +115,9 @@ public sealed partial class CrewSheetsTests
         // Values are measures and numbers, or names that have a Spanish one.
         Assert.DoesNotContain(phrases.SelectMany(phrase => phrase.Values).Where(value => Word().Matches(value).Any(word => word.Value.Length > 3)), value => !words.Knows(value));
         Assert.DoesNotContain(plan.Steps.SelectMany(step => step.Materials), line => !words.Knows(line.Item));
-        Assert.DoesNotContain(StepCaution.All, caution => !words.Knows(caution.Text) || !words.Knows(caution.Id));
+        Assert.DoesNotContain(planned.Cover!.Pieces.SelectMany(piece => piece.AlongParts), part => !words.Knows(part.Name));
+        Assert.All(planned.Takeoff!.Lines, line => Assert.DoesNotMatch(EnglishSize(), words.Say(line.Size)));
+        Assert.DoesNotContain(Enum.GetValues<UnitSystem>().SelectMany(units => StepCaution.All(units)), caution => !words.Knows(caution.Text) || !words.Knows(caution.Id));
         foreach (Paper paper in new[] { Paper.Letter, Paper.A4 })
         {
             foreach (PdfSheet page in CrewSheets.Pages(planned, paper, Day, "es").Concat(PacketWriter.Pages(planned, paper, Day)))
@@ -162,6 +165,9 @@ public sealed partial class CrewSheetsTests
     private static string EnglishOnly() =>
         "the and of from left right front back end side post posts bow bows cut keep roll film piece pieces board door leaf hole deep wide mark marks bar saw stop length with over under above below between ground string strings sheet tube made wood yes out hinged swings least cost ways chosen possible proven layer inside check across along both alike falls " +
         "brace lock channel curtain staple nail layers sheds water leg stands wire screw screws bolts apart hip pack hard away beside lowest middle seen large foot baseboard batten pair makers details detail treated galvanized";
+
+    [GeneratedRegex(@"\b(for|bag|heavy|strap|treated|galvanized|with|washer)\b")]
+    private static partial Regex EnglishSize();
 
     [GeneratedRegex(@"\p{L}{2,}")]
     private static partial Regex Word();

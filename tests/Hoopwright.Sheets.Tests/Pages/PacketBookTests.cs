@@ -99,6 +99,19 @@ public sealed class PacketBookTests
         Assert.Equal(Bow(drawing).WidthMm, Bow(page.Page).WidthMm, 1e-9);
     }
 
+    [Theory]
+    [InlineData("wind up to 5.4 m/s, gusts up to 8.9 m/s, air from 4 °C, dry; 18000 mm and 0.402 m³ of concrete (6.14 kN·m)")]
+    [InlineData("wind up to 12 mph, gusts up to 20 mph, air from 40 °F, dry; 12 ft and 14.2 ft³ of concrete, 6-1/2 in deep")]
+    public void A_number_is_never_parted_from_its_unit(string text)
+    {
+        for (int widthMm = 24; widthMm < 200; widthMm += 3)
+        {
+            ImmutableArray<string> lines = TextSetter.Lines(text, widthMm, 3.4, Fonts.LetterWeight.Regular);
+            Assert.All(lines, line => Assert.DoesNotMatch(@"^\(?(m/s|mm|m³|°C|°F|kN·m|mph|ft|ft³|in)\b", line));
+            Assert.Equal(Fonts.TapeFractions.Set(text), string.Join(" ", lines));
+        }
+    }
+
     [Fact]
     public void A_caution_is_one_frame_with_a_brick_bar_at_its_left()
     {

@@ -151,9 +151,20 @@ public sealed class FasteningPlannerTests
         Assert.Equal(planned.Cover!.Ropes.Marks[0].Feet - 13.25, planned.Fastening!.Stands[0].Along.Feet, 9);
     }
 
+    [Theory]
+    [InlineData("drop", "fixed", "down the left leg of")]
+    [InlineData("fixed", "rollUp", "down the right leg of")]
+    [InlineData("drop", "rollUp", "down both legs of")]
+    public void The_film_of_an_end_is_fastened_down_the_legs_that_stand_free_of_the_roof_film(string left, string right, string says)
+    {
+        string hip = ", \"hipHeight\": \"4 ft\"";
+        PlannedTunnel planned = Work(Framed + $", \"sides\": {{ \"left\": {{ \"kind\": \"{left}\"{(left == "fixed" ? "" : hip)} }}, \"right\": {{ \"kind\": \"{right}\"{(right == "fixed" ? "" : hip)} }} }}");
+        Assert.Contains(says, planned.Fastening!.Steps.First(step => step.Id == "front-legs").Does[0].ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_caution_stands_at_a_step_that_bears_it() =>
-        Assert.Equal(StepCaution.All.Select(caution => caution.Id).Order(StringComparer.Ordinal),
+        Assert.Equal(StepCaution.All(UnitSystem.UsCustomary).Select(caution => caution.Id).Order(StringComparer.Ordinal),
             Work(Framed + ", \"cover\": { \"layers\": 2 }").Fastening!.Steps.SelectMany(step => step.Cautions).Select(caution => caution.Id).Distinct().Order(StringComparer.Ordinal));
 
     private static void Compare(PlannedTunnel planned)

@@ -14,14 +14,18 @@ namespace Hoopwright.Cover.Pull;
 internal sealed class PullPlanner
 {
     private const double SnugStrain = 2.5e-4;
-    private static readonly Force Gauge = Force.FromPounds(10);
 
-    /// <summary>What one person pulls and holds steadily: common practice, no source.</summary>
-    internal static readonly Force OneHand = Force.FromPounds(50);
+    /// <summary>What one person pulls and holds steadily, round in the units of the plan: common practice, no source.</summary>
+    internal static Force OneHandIn(UnitSystem units) => units switch
+    {
+        UnitSystem.UsCustomary => Force.FromPounds(50),
+        UnitSystem.Metric => Force.FromNewtons(220),
+    };
 
     private readonly Tunnel tunnel;
     private readonly double thicknessM, bayM, arcM, coldestK, hottestK, coldStrain, hotSlack, looseStrain, handStrainPerPa;
     private readonly Temperature install;
+    private readonly Force gauge, oneHand;
     private readonly int hands;
 
     /// <param name="tunnel">The tunnel.</param>
@@ -30,6 +34,8 @@ internal sealed class PullPlanner
     public PullPlanner(Tunnel tunnel, PullingRopes ropes, Answers answers)
     {
         this.tunnel = tunnel;
+        oneHand = OneHandIn(answers.Units);
+        gauge = answers.Units switch { UnitSystem.UsCustomary => Force.FromPounds(10), UnitSystem.Metric => Force.FromNewtons(50) };
         Plans.Cover cover = tunnel.Plan.Cover;
         LoadRules loads = tunnel.Plan.Loads;
         install = answers.Take("loads.installTemperature", CoverDefaults.Install, loads.InstallTemperature);
@@ -46,7 +52,7 @@ internal sealed class PullPlanner
         bayM = RoofFilm.WidestBayM(tunnel);
         arcM = tunnel.Bow.FilmLine.Length.Metres;
         hands = Math.Max(LeastHands, ropes.Count);
-        handStrainPerPa = hands * OneHand.Newtons * (1 - FilmMaterial.Poisson) / (thicknessM * tunnel.Length.Metres);
+        handStrainPerPa = hands * oneHand.Newtons * (1 - FilmMaterial.Poisson) / (thicknessM * tunnel.Length.Metres);
     }
 
     /// <summary>People whom it takes at least: someone at each end and one at the middle.</summary>
@@ -89,8 +95,8 @@ internal sealed class PullPlanner
         HotLimit = Ratio.FromValue(hotSlack),
         Best = Temperature.FromKelvins(BestK),
         HasRoom = HasRoom,
-        GaugePush = Gauge,
-        OneHand = OneHand,
+        GaugePush = gauge,
+        OneHand = oneHand,
         Hands = hands,
         Planned = Planned,
         Rows = [.. Temperatures().Select(each => Row(each.Kelvins))],
@@ -139,7 +145,7 @@ internal sealed class PullPlanner
             PastSnugAlong = Length.FromMetres(target * tunnel.Length.Metres),
             PastSnugOverBow = Length.FromMetres(target * arcM),
             Sag = Length.FromMetres(FilmSheet.SagM(target, filmK, thicknessM, bayM)),
-            Give = Length.FromMetres(FilmSheet.GiveM(Gauge.Newtons, target, filmK, thicknessM, bayM)),
+            Give = Length.FromMetres(FilmSheet.GiveM(gauge.Newtons, target, filmK, thicknessM, bayM)),
             HandPull = Force.FromNewtons(FilmSheet.PullNPerM(target, filmK, thicknessM) * tunnel.Length.Metres),
             ColdPull = ForcePerLength.FromNewtonsPerMetre(coldPull),
             ColdPullCrept = ForcePerLength.FromNewtonsPerMetre(coldPull * FilmStrength.LastingYoungPart.Least),

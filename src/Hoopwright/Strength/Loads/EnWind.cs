@@ -15,6 +15,8 @@ internal static class EnWind
     internal static readonly Formula PeakPressure = new(
         "qp", "(1 + 7·Iv)·½·1.25·(cr·vb)², Iv = 1/ln(z/z0), cr = kr·ln(z/z0), kr = 0.19·(z0/0.05)^0.07", "Pa", LoadSources.EnWind("4.3 to 4.5"));
 
+    internal static readonly Formula Exposure = PeakPressure with { Symbol = "ce", Text = "qp/qb = (1 + 7·Iv)·cr², Iv and cr as for qp", Unit = "" };
+
     internal static readonly Formula Vault = new(
         "cpe", "vaulted roof: windward quarter by rise and height, centre half -0.8 to -1.2, leeward quarter -0.4; headline values joined by straight lines",
         "", LoadSources.EnWind("Fig. 7.11"));

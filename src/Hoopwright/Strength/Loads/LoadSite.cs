@@ -199,7 +199,7 @@ internal sealed class LoadSite
     private double EnFactor()
     {
         double ce = EnWind.Ce(Terrain, Line.Crown.ZM) * Hill;
-        Note(EnWind.PeakPressure, ce, FormattableString.Invariant($"ce, peak over basic velocity pressure at the ridge, {Line.Crown.ZM:0.00} m"));
+        Note(EnWind.Exposure, ce, FormattableString.Invariant($"peak over basic velocity pressure at the ridge, {Line.Crown.ZM:0.00} m"));
         if (WindPa is { } basicPa) Note(EnWind.PeakPressure, ce * basicPa, "peak velocity pressure at the ridge");
         return ce;
     }
