@@ -11,7 +11,7 @@ internal static class GroundPlanner
     public static ImmutableArray<GroundPost> Posts(LayoutDraft draft)
     {
         Ground ground = draft.Plan.Ground;
-        TubeSection tube = draft.Tube("ground.postTube", ground.PostTube, LayoutDefaults.PostTube(draft.BowTube.Outside, draft.Units), LayoutDefaults.BowWall(draft.Units));
+        TubeSection tube = draft.Tube("ground.postTube", ground.PostTube, LayoutDefaults.PostTube(draft.BowTube.Outside, draft.Units), LayoutDefaults.PostWall(draft.Units));
         if (tube.Outside - (tube.Wall * 2) < draft.BowTube.Outside && draft.BowTube.Outside - (draft.BowTube.Wall * 2) < tube.Outside)
         {
             Length inside = draft.BowTube.Outside - (draft.BowTube.Wall * 2);

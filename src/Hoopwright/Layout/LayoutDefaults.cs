@@ -52,11 +52,22 @@ internal static class LayoutDefaults
     internal static Usual<Length> LightWall(UnitSystem units) => Wall(
         new(Length.FromInches(0.065), "Purlins, ties, braces and roll tubes have this wall.", Citation.CommonPractice), units);
 
-    /// <summary>The usual wall of bows and ground posts.</summary>
+    /// <summary>The usual wall of bows.</summary>
     internal static Usual<Length> BowWall(UnitSystem units) => units switch
     {
         UnitSystem.UsCustomary => ThinnestBow,
         UnitSystem.Metric => Wall(ThinnestBow with { Says = "The tube of the bows has this wall." }, units),
+    };
+
+    /// <summary>The usual wall of ground posts, whatever that of the bows.</summary>
+    internal static Usual<Length> PostWall(UnitSystem units) => BowWall(units) with
+    {
+        Says = units switch
+        {
+            UnitSystem.UsCustomary => "The tube of the ground posts has this wall (14 in the Birmingham tube gauge).",
+            UnitSystem.Metric => "The tube of the ground posts has this wall.",
+        },
+        Source = Citation.CommonPractice,
     };
 
     internal static Usual<AnchorKind> Anchor { get; } = new(AnchorKind.Posts, "The bows stand on ground posts.", Citation.CommonPractice, Matters: true);

@@ -40,7 +40,7 @@ internal static class AsceSnow
         LoadSources.Asce7("7.6.2 and Fig. 7.4-2"));
 
     internal static readonly Formula GableUnbalanced = new(
-        "p", "slopes of 2.4° to 30.3°: up to 20 ft from eave to ridge pg·Is on the leeward slope; wider, 0.3·ps windward, ps leeward and hd·γ/√S over 8/3·hd·√S from the ridge", "Pa",
+        "p", "slopes of 2.4° to 30.3°, bows and no simple rafters from eave to ridge: 0.3·ps windward, ps leeward and hd·γ/√S over 8/3·hd·√S from the ridge", "Pa",
         LoadSources.Asce7("7.6.1"));
 
     internal static readonly Formula Drift = new("hd", "(0.43·lu^(1/3)·(pg + 10)^(1/4) - 1.5)·√Is, in ft and psf, lu at least 20 ft", "m", LoadSources.Asce7(LoadStandard.Asce7Of2016, "Fig. 7.6-1"));

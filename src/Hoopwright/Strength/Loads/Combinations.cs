@@ -11,6 +11,9 @@ internal static class Combinations
     /// <summary>One line of a list of combinations.</summary>
     private sealed record Rule(string Code, bool Strength, double Dead, double Crop, double Snow, double Wind, double Person, double Temperature, double Building, Citation Source);
 
+    // Over the sea, m: table A1.1 of EN 1990 has more of the snow stay where another load leads.
+    private const double HighM = 1000;
+
     public static ImmutableArray<LoadCombination> Of(LoadSite site, IReadOnlyList<LoadCase> cases)
     {
         ImmutableArray<Rule> rules = site.Standard switch
@@ -55,18 +58,18 @@ internal static class Combinations
         ];
     }
 
-    // EN 1990, 6.10, with ψ0 of 0.5 for snow (up to 1000 m) and 0.6 for wind; what is unfavourable times K_FI of the class.
+    // EN 1990, 6.10, with ψ0 of 0.5 for snow, 0.7 higher than 1000 m, and 0.6 for wind; what is unfavourable times K_FI of the class.
     private static ImmutableArray<Rule> En(LoadSite site)
     {
         double k = site.Risk switch { RiskCategory.I => 0.9, RiskCategory.II => 1.0, RiskCategory.III => 1.1, RiskCategory.IV => 1.1 };
-        double g = 1.35 * k, q = 1.5 * k;
+        double g = 1.35 * k, q = 1.5 * k, along = site.ElevationM > HighM ? 0.7 : 0.5;
         Citation source = LoadSources.En1990("6.4.3.2 (6.10), Tables A1.1, A1.2(B) and B3; K_FI 0.9, 1.0, 1.1 by class");
         return
         [
             new("en-g", true, g, g, 0, 0, 0, 0, 0, source),
             new("en-s", true, g, g, q, 0, 0, 0, 0, source),
             new("en-sw", true, g, g, q, q * 0.6, 0, 0, 0, source),
-            new("en-ws", true, g, g, q * 0.5, q, 0, 0, 0, source),
+            new("en-ws", true, g, g, q * along, q, 0, 0, 0, source),
             new("en-w", true, g, g, 0, q, 0, 0, 0, source),
             new("en-w-lift", true, 1, 0, 0, q, 0, 0, 0, source),
             new("en-p", true, g, g, 0, 0, q, 0, 0, source),

@@ -8,6 +8,12 @@ internal static class EnSnow
     /// <summary>Steeper parts carry no snow.</summary>
     internal const double BareDeg = 60;
 
+    // A leg is a wall: it carries none.
+    private const double UprightDeg = 90;
+
+    /// <summary>The highest site that the standard covers, m over the sea (1.1(2), from memory).</summary>
+    internal const double HighestM = 1500;
+
     /// <summary>Upper limit of μ3 that the standard recommends.</summary>
     internal const double MostMu3 = 2.0;
 
@@ -26,11 +32,14 @@ internal static class EnSnow
     /// <param name="risePerSpan">h/b, rise over span.</param>
     internal static double Mu3Of(double risePerSpan) => Math.Min(MostMu3, 0.2 + (10 * risePerSpan));
 
-    internal static readonly Formula Pitched = new("μ1", "0.8 up to 30°, then straight to 0 at 60°; uneven: half of it on one slope", "", LoadSources.EnSnow("5.3.3 and Table 5.2"));
+    internal static readonly Formula Pitched = new(
+        "μ1", "0.8 up to 30°, then straight to 0 at 60°; 0.8 at any slope where something hinders snow from sliding; uneven: half of it on one slope", "",
+        LoadSources.EnSnow("5.3.3 and Table 5.2"));
 
     /// <summary>μ1 of a pitched roof.</summary>
     /// <param name="slopeDeg">Slope, degrees; 0 or more.</param>
-    internal static double Mu1(double slopeDeg) => Even * Math.Clamp((BareDeg - slopeDeg) / 30, 0, 1);
+    /// <param name="slidesFree">True where nothing hinders snow from sliding off.</param>
+    internal static double Mu1(double slopeDeg, bool slidesFree) => Even * (slidesFree ? Math.Clamp((BareDeg - slopeDeg) / 30, 0, 1) : slopeDeg < UprightDeg ? 1 : 0);
 
     /// <summary>Ce, exposure factor.</summary>
     internal static double Ce(Plans.RoofExposure roof) => roof switch

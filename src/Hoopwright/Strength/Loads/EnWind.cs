@@ -29,7 +29,8 @@ internal static class EnWind
     internal static readonly Formula Inside = new("cpi", "+0.2 and -0.3 where openings are not known", "", LoadSources.EnWind("7.2.9(6)"));
 
     internal static readonly Formula InsideDominant = new(
-        "cpi", "0.75 of cpe at the dominant face, 0.9 where its openings are three times the others", "", LoadSources.EnWind("7.2.9(5)"));
+        "cpi", "part of cpe at the face that has at least twice the openings of all others, pressing or sucking: 0.75 at twice, 0.9 from three times on, straight between", "",
+        LoadSources.EnWind("7.2.9(4), (5)"));
 
     private static readonly double[] Rises = [0.05, 0.1, 0.5];
 
@@ -89,6 +90,13 @@ internal static class EnWind
 
     /// <summary>cpe of a wall along the wind, by distance from the windward edge in parts of e, the smaller of breadth and two heights.</summary>
     internal static double SideWall(double edgesFromCorner) => edgesFromCorner < 0.2 ? -1.2 : edgesFromCorner < 1 ? -0.8 : -0.5;
+
+    /// <summary>What of the cpe outside of a dominant face comes in.</summary>
+    /// <param name="timesOthers">Its openings over those of all other faces; 2 or more.</param>
+    internal static double DominantPart(double timesOthers) => AsceWindShapes.Between([LeastDominant, 3], [0.75, 0.9], timesOthers);
+
+    /// <summary>A face is dominant from this many times the openings of all others on.</summary>
+    internal const double LeastDominant = 2;
 
     /// <summary>cpe of the roof for wind along it.</summary>
     /// <param name="heightsFromEdge">Distance from the windward end in heights.</param>

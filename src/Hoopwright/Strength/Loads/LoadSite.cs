@@ -43,6 +43,11 @@ internal sealed class LoadSite
                 "The roof is steeper than the standards' arches; their steepest one is taken for the wind on it.",
                 Show(Line.Rise), FormattableString.Invariant($"rise up to {AsceWindShapes.HighestRise:0.0} of the span")));
         }
+        if (!IsAsce && ElevationM > EnSnow.HighestM)
+        {
+            Warn("loads.too-high-for-snow", "site.elevation", "EN 1991-1-3 holds for sites up to 1500 m over the sea; higher up, snow is other than it says.",
+                plan.Site.Elevation?.Text, "what the building office asks for at this height");
+        }
     }
 
     public LoadStandard Standard { get; }

@@ -35,18 +35,33 @@ internal sealed record OpenState(string Code, string Words, string Twin, bool Fr
     /// <summary>The class of enclosure for wind on one wall.</summary>
     public EnclosureClass Class(Tunnel tunnel, WindFrom from)
     {
-        double endM2 = tunnel.Bow.FilmLine.AreaAbove(Quantities.Length.Zero).SquareMetres;
-        WallOpening front = End(tunnel.Front, FrontDoors), back = End(tunnel.Back, BackDoors);
-        WallOpening left = Side(tunnel.Left, LeftUp), right = Side(tunnel.Right, RightUp);
+        var walls = Walls(tunnel);
         double roofM2 = tunnel.Bow.FilmLine.Length.Metres * tunnel.Length.Metres;
-        (WallOpening windward, WallOpening[] others) = from switch
+        return Enclosure.Of(walls[from], [.. walls.Where(wall => wall.Key != from).Select(wall => wall.Value)],
+            Math.Max(0, roofM2 - walls[WindFrom.Left].GrossM2 - walls[WindFrom.Right].GrossM2));
+    }
+
+    /// <summary>
+    /// The wall that is open at least <see cref="EnWind.LeastDominant"/> times as far as all others together, with how many times; null where
+    /// none is, or nothing is open.
+    /// </summary>
+    public (WindFrom Face, double TimesOthers)? Dominant(Tunnel tunnel)
+    {
+        var walls = Walls(tunnel);
+        (WindFrom face, WallOpening most) = walls.MaxBy(wall => wall.Value.OpenM2);
+        double othersM2 = walls.Where(wall => wall.Key != face).Sum(wall => wall.Value.OpenM2);
+        return most.OpenM2 > 0 && most.OpenM2 >= EnWind.LeastDominant * othersM2 ? (face, most.OpenM2 / othersM2) : null;
+    }
+
+    // Each wall by the wind that meets it.
+    private ImmutableSortedDictionary<WindFrom, WallOpening> Walls(Tunnel tunnel)
+    {
+        double endM2 = tunnel.Bow.FilmLine.AreaAbove(Quantities.Length.Zero).SquareMetres;
+        return ImmutableSortedDictionary.CreateRange(new KeyValuePair<WindFrom, WallOpening>[]
         {
-            WindFrom.Left => (left, (WallOpening[])[right, front, back]),
-            WindFrom.Right => (right, [left, front, back]),
-            WindFrom.Front => (front, [back, left, right]),
-            WindFrom.Back => (back, [front, left, right]),
-        };
-        return Enclosure.Of(windward, others, Math.Max(0, roofM2 - left.GrossM2 - right.GrossM2));
+            new(WindFrom.Left, Side(tunnel.Left, LeftUp)), new(WindFrom.Right, Side(tunnel.Right, RightUp)),
+            new(WindFrom.Front, End(tunnel.Front, FrontDoors)), new(WindFrom.Back, End(tunnel.Back, BackDoors)),
+        });
 
         WallOpening End(EndWall end, bool open) =>
             end.Closing == EndClosing.Open ? new(endM2, endM2) : new(open ? DoorsM2(end) : 0, endM2);

@@ -100,7 +100,7 @@ internal static class SnowCases
         ];
         if (site.Standard == LoadStandard.Asce7Of2016) common.Add(LoadSite.Value(AsceSnow.Importance, importance, "importance"));
         common.Add(LoadSite.Value(AsceSnow.Flat(site.Standard), flat * (site.SnowPa ?? 1), site.SnowPa is null ? "flat-roof snow for 1 Pa on the ground" : "flat-roof snow"));
-        common.Add(LoadSite.Value(AsceSnow.Slope, AsceSnow.FullUpToDeg(ct, slippery), slippery ? "slope in degrees up to which all stays; it may slide" : "slope in degrees up to which all stays; something hinders it from sliding"));
+        common.Add(LoadSite.Value(AsceSnow.Slope, AsceSnow.FullUpToDeg(ct, slippery), "slope in degrees up to which all stays; " + (slippery ? "it may slide" : site.SlidesFree ? "it may slide, but film over a warm house does not count as slippery" : "something hinders it from sliding")));
 
         string curved = tunnel.Bow.Kind == BowKind.Round ? "" : "The roof is taken as a curved one, by the slope at each place.";
         List<LoadCase> cases =
@@ -165,16 +165,16 @@ internal static class SnowCases
         ImmutableArray<Coefficient> used =
         [
             LoadSite.Value(EnSnow.Exposure, ce, "exposure of the roof"), LoadSite.Value(EnSnow.Thermal, 1, "warmth of the roof"),
-            LoadSite.Value(EnSnow.Pitched, EnSnow.Mu1(RidgeDeg(line)), "slopes of the roof"),
+            LoadSite.Value(EnSnow.Pitched, EnSnow.Mu1(RidgeDeg(line), site.SlidesFree), site.SlidesFree ? "slopes of the roof" : "slopes of the roof; something hinders snow from sliding"),
         ];
         return
         [
-            Case("snow-balanced", "Snow on the whole roof alike", [EnPitched(line, ce)], used),
-            .. Pair("snow-blown", "Snow blown over from the {0}", site, seen => HalfAsMuch(seen, EnPitched(seen, ce)), used, ""),
+            Case("snow-balanced", "Snow on the whole roof alike", [EnPitched(line, site, ce)], used),
+            .. Pair("snow-blown", "Snow blown over from the {0}", site, seen => HalfAsMuch(seen, EnPitched(seen, site, ce)), used, ""),
         ];
     }
 
-    private static LoadProfile EnPitched(FilmLine line, double ce) => line.Profile(place => ce * EnSnow.Mu1(place.SlopeDeg));
+    private static LoadProfile EnPitched(FilmLine line, LoadSite site, double ce) => line.Profile(place => ce * EnSnow.Mu1(place.SlopeDeg, site.SlidesFree));
 
     /// <summary>The slope of the roof at the ridge, degrees.</summary>
     internal static double RidgeDeg(FilmLine line) => line.PointAt(Math.Min(line.Crown.SM + 1e-6, line.LengthM)).SlopeDeg;

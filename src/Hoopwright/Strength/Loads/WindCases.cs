@@ -11,6 +11,9 @@ internal static class WindCases
     // Wind on a corner: three quarters of the wind of both directions at once, ASCE 7 figure 27.3-8, case 3.
     private const double Corner = 0.75;
 
+    // EN 1991-1-4, 7.2.9(6): cpi where the openings are not known.
+    private const double EnPlus = 0.2, EnMinus = -0.3;
+
     private static readonly Sources.Formula CornerRule = new(
         "case 3", "0.75 of the wind across on roof and sides, and 0.75 of the wind along on the ends, at once", "", LoadSources.Asce7("Fig. 27.3-8"));
 
@@ -27,36 +30,35 @@ internal static class WindCases
                 yield return least;
     }
 
-    /// <summary>States that come to the same loads are one case, named after the first.</summary>
+    /// <summary>States that come to the same loads are one case, named after the first. By ASCE 7 those of two classes of enclosure stay apart.</summary>
     private static IEnumerable<LoadCase> From(Tunnel tunnel, LoadSite site, ImmutableArray<OpenState> states, WindFrom from)
     {
-        var groups = states.GroupBy(state => (Class: state.Class(tunnel, from), state.LeftUp, state.RightUp));
-        foreach (var group in groups)
+        ImmutableArray<WindShape> shapes = Outside(tunnel, site, from);
+        var all = from state in states
+                  let enclosure = state.Class(tunnel, @from)
+                  from shape in shapes
+                  from inside in Inside(site, tunnel, @from, state, enclosure, shape)
+                  select (State: state, Enclosure: enclosure, Shape: shape, Inside: inside);
+        foreach (var group in all.GroupBy(each => (site.IsAsce ? each.Enclosure : (EnclosureClass?)null, each.State.LeftUp, each.State.RightUp, each.Shape.Suffix, each.Inside.Sign, each.Inside.Inside)))
         {
-            OpenState state = group.First();
-            string words = string.Join(", or ", group.Select(each => each.Words));
-            foreach (WindShape shape in Outside(tunnel, site, from))
+            (OpenState state, EnclosureClass enclosure, WindShape shape, (string sign, string says, double inside, Coefficient value)) = group.First();
+            string words = string.Join(", or ", group.Select(each => each.State.Words));
+            string code = $"wind-{Name(from)}-{state.Code}{shape.Suffix}{sign}";
+            yield return new LoadCase
             {
-                foreach ((string sign, string says, double inside, Coefficient value) in Inside(site, tunnel, from, state, group.Key.Class, shape))
-                {
-                    string code = $"wind-{Name(from)}-{state.Code}{shape.Suffix}{sign}";
-                    yield return new LoadCase
-                    {
-                        Code = code,
-                        Words = $"Wind from the {Name(from)}, {words}{(says.Length > 0 ? ", " + says : "")}{Suffix(shape.Suffix)}",
-                        Kind = LoadKind.Wind,
-                        TwinCode = $"wind-{Name(Mirror(from))}-{state.Twin}{shape.Suffix}{sign}",
-                        Enclosure = group.Key.Class,
-                        IsShut = state.IsShut,
-                        Counts = state.IsShut || !site.ShutBeforeStorms,
-                        Surfaces = Surfaces(tunnel, site, from, shape, state, inside, 1),
-                        Ends = EndPressures(tunnel, site, from, inside, 1),
-                        FilmPull = Pull(tunnel, site, shape, inside),
-                        Coefficients = [.. shape.Coefficients, value],
-                        Note = Note(tunnel, site, from),
-                    };
-                }
-            }
+                Code = code,
+                Words = $"Wind from the {Name(from)}, {words}{(says.Length > 0 ? ", " + says : "")}{Suffix(shape.Suffix)}",
+                Kind = LoadKind.Wind,
+                TwinCode = $"wind-{Name(Mirror(from))}-{state.Twin}{shape.Suffix}{sign}",
+                Enclosure = enclosure,
+                IsShut = state.IsShut,
+                Counts = state.IsShut || !site.ShutBeforeStorms,
+                Surfaces = Surfaces(tunnel, site, from, shape, state, inside, 1),
+                Ends = EndPressures(tunnel, site, from, inside, 1),
+                FilmPull = Pull(tunnel, site, shape, inside),
+                Coefficients = [.. shape.Coefficients, value],
+                Note = Note(tunnel, site, from),
+            };
         }
     }
 
@@ -155,18 +157,23 @@ internal static class WindCases
             yield return (minus, drawn, -gcpi, LoadSite.Value(AsceWind.InsidePressure(enclosure), -gcpi, drawn));
             yield break;
         }
-        if (enclosure != EnclosureClass.PartiallyEnclosed)
-        {
-            yield return (plus, blown, 0.2, LoadSite.Value(EnWind.Inside, 0.2, blown));
-            yield return (minus, drawn, -0.3, LoadSite.Value(EnWind.Inside, -0.3, drawn));
-            yield break;
-        }
-        // The opening is in the face that the wind presses on: what is outside there comes in.
-        double face = from is WindFrom.Front or WindFrom.Back ? WindShape.Ends(tunnel, site).Windward
-            : site.Line.IsOnLegs ? EnWind.WindwardWall(site.Line.Crown.ZM / tunnel.Span.Metres)
-            : shape.Roof.AtPa(0, after: true);
-        yield return (plus, blown, 0.9 * face, LoadSite.Value(EnWind.InsideDominant, 0.9 * face, state.Words));
-        yield return (minus, drawn, -0.3, LoadSite.Value(EnWind.Inside, -0.3, drawn));
+        (double atMost, double atLeast) = EnInside(tunnel, site, from, state, shape);
+        yield return (plus, blown, atMost, En(atMost, EnPlus, blown));
+        yield return (minus, drawn, atLeast, En(atLeast, EnMinus, drawn));
+
+        Coefficient En(double cpi, double usual, string says) =>
+            cpi == usual ? LoadSite.Value(EnWind.Inside, cpi, says) : LoadSite.Value(EnWind.InsideDominant, cpi, state.Words);
+    }
+
+    /// <summary>
+    /// The most and the least cpi of EN 1991-1-4: what is not known for sure, and where the openings of one face are at least twice those of
+    /// all others, what the wind does outside of them, pressing or sucking.
+    /// </summary>
+    private static (double AtMost, double AtLeast) EnInside(Tunnel tunnel, LoadSite site, WindFrom from, OpenState state, WindShape shape)
+    {
+        if (state.Dominant(tunnel) is not var (face, ratio)) return (EnPlus, EnMinus);
+        double cpi = EnWind.DominantPart(ratio) * WindShape.EnAt(tunnel, site, face, from, shape);
+        return (Math.Max(EnPlus, cpi), Math.Min(EnMinus, cpi));
     }
 
     /// <summary>Loads on roof and sides. Where a side is open there is no film, so nothing presses there.</summary>

@@ -30,6 +30,26 @@ internal sealed record WindShape(LoadProfile Roof, string Suffix, ImmutableArray
         ? (AsceWind.Gust * AsceWindShapes.WindwardWall, AsceWind.Gust * AsceWindShapes.LeewardWall(tunnel.Length / tunnel.Span))
         : (EnWind.WindwardWall(site.Line.Crown.ZM / tunnel.Length.Metres), EnWind.LeewardWall(site.Line.Crown.ZM / tunnel.Length.Metres));
 
+    /// <summary>cpe by EN outside of the openings of a wall: over a side along the wind, the mean of its length.</summary>
+    /// <param name="tunnel">The tunnel.</param>
+    /// <param name="site">The site.</param>
+    /// <param name="face">The wall, by the wind that meets it.</param>
+    /// <param name="from">Where the wind comes from.</param>
+    /// <param name="shape">What it does to the roof.</param>
+    public static double EnAt(Tunnel tunnel, LoadSite site, WindFrom face, WindFrom from, WindShape shape)
+    {
+        bool isEnd = IsAlong(face);
+        if (isEnd != IsAlong(from)) return isEnd ? SideEnd(tunnel, site) : SideAlong();
+        if (isEnd) return face == from ? Ends(tunnel, site).Windward : Ends(tunnel, site).Leeward;
+        // The shape is that of wind from the left, on the bow as the wind meets it.
+        return face == from ? shape.Roof.AtPa(0, after: true) : shape.Roof.AtPa(site.Line.LengthM, after: false);
+
+        // The lowest of the surfaces along the wind: legs, or the arch that springs from the ground.
+        double SideAlong() => Along(tunnel, site).Loads[^1].FactorBetween(Length.Zero, tunnel.Length).Value;
+
+        static bool IsAlong(WindFrom wind) => wind is WindFrom.Front or WindFrom.Back;
+    }
+
     /// <summary>Wind from the front along the tunnel: the loads on the outside, each with its factor by place.</summary>
     public static (ImmutableArray<SurfaceLoad> Loads, ImmutableArray<Coefficient> Coefficients) Along(Tunnel tunnel, LoadSite site)
     {

@@ -68,12 +68,17 @@ internal sealed partial class BowStudy
     /// <summary>The combination under which a bow uses most of its strength.</summary>
     internal CombinationStrength Worst() => AtSite.Select(each => Stand(each, _taken, _steel)).MaxBy(each => Ties.Key(each.Verdict.Utilisation)).Strength;
 
+    /// <summary>Names of the combinations, one with snow and one without, under which a bow by itself uses most of its strength.</summary>
+    internal IEnumerable<string> WorstAlone() => WorstOf(Stands());
+
     /// <summary>Everything found, and what the posts of the ends carry in the row.</summary>
     /// <param name="sideBySide">How to run what needs nothing of each other.</param>
     internal (StrengthReport Bows, ImmutableArray<RowPostForce> EndPosts) Report(SideBySide sideBySide)
     {
         LoadedCase[] all = [.. _cases.AtSite()], atSite = AtSite;
         bool entered = Entered;
+        // The row asks as well which are the worst, and may come first.
+        var tried = new Lazy<(CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[]>(Stands);
         (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands = [];
         double most = 0, atWorst = 0;
         RowOutcome? inSpace = null;
@@ -82,11 +87,11 @@ internal sealed partial class BowStudy
             () =>
             {
                 if (!entered) return;
-                stands = [.. atSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => Ties.Key(each.Verdict.Utilisation))];
+                stands = tried.Value;
                 atWorst = most = stands.Length > 0 ? stands[0].Verdict.Utilisation : 0;
                 if (most <= 1) atWorst = AtWorst(atSite);
             },
-            () => inSpace = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet.Taken, all, [.. _cases.ForGround().Select(_cases.Loaded)]) : null,
+            () => inSpace = entered ? RowStudy.Of(_tunnel, _loads, _row, _steel, _feet.Taken, all, [.. _cases.ForGround().Select(_cases.Loaded)], () => WorstOf(tried.Value)) : null,
             () => limits = Limits());
         RowStrength? row = inSpace?.Strength;
         most = Math.Max(most, MostOf(row));
@@ -137,6 +142,13 @@ internal sealed partial class BowStudy
         }
         return [.. inner.Where(place => chosen.Contains(place.Number))];
     }
+
+    private (CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] Stands() =>
+        [.. AtSite.Select(each => Stand(each, _taken, _steel)).OrderByDescending(each => Ties.Key(each.Verdict.Utilisation))];
+
+    // Snow presses and wind lifts: in a row that its ends hold, the one may fall behind and the other not.
+    private IEnumerable<string> WorstOf((CombinationStrength Strength, BowVerdict Verdict, LoadedCase Case, BowTrial Bow, int Lean)[] stands) => stands
+        .DistinctBy(each => each.Case.Fixed.Any(term => _loads.Cases[term.Load].Kind == LoadKind.Snow)).Select(each => each.Case.Code);
 
     private ImmutableArray<BowTrial> Trials(IEnumerable<BowPlace> places) =>
         [.. places.Select(place => new BowTrial(_row.Mesh, place, _steel, _feet.Taken, _loads.Cases, _row.BetweenPurlinsM))];

@@ -66,20 +66,21 @@ internal sealed class RowStudy
     /// <param name="foot">How their feet stand.</param>
     /// <param name="atSite">Combinations at strength level.</param>
     /// <param name="forPosts">Combinations that posts are held against.</param>
+    /// <param name="worstAlone">Asked once, for the names of the combinations that are the worst at second order for bows by themselves.</param>
     /// <param name="everything">True to solve every combination at second order: what the choice of the worst is held against.</param>
     internal static RowOutcome? Of(
-        Tunnel tunnel, TunnelLoads loads, BowRow row, BowSteel steel, PlanarFoot foot, IReadOnlyList<LoadedCase> atSite, IReadOnlyList<LoadedCase> forPosts, bool everything = false)
+        Tunnel tunnel, TunnelLoads loads, BowRow row, BowSteel steel, PlanarFoot foot, IReadOnlyList<LoadedCase> atSite, IReadOnlyList<LoadedCase> forPosts, Func<IEnumerable<string>> worstAlone, bool everything = false)
     {
         if (atSite.Count == 0) return null;
         var frame = new RowFrame(tunnel, row, steel, foot);
         var cases = new RowLoads(frame, loads, atSite.Concat(forPosts).SelectMany(each => each.Fixed).Select(term => term.Load));
         var model = new FrameModel { Nodes = [.. frame.Nodes], Members = [.. frame.Members], LoadCases = cases.Cases };
-        return FrameMesh.Of(model) is { } mesh ? new RowStudy(loads, frame, cases, mesh, steel, foot) { Everything = everything }.Look(atSite, forPosts) : null;
+        return FrameMesh.Of(model) is { } mesh ? new RowStudy(loads, frame, cases, mesh, steel, foot) { Everything = everything }.Look(atSite, forPosts, worstAlone) : null;
     }
 
     private bool Everything { get; init; }
 
-    private RowOutcome Look(IReadOnlyList<LoadedCase> atSite, IReadOnlyList<LoadedCase> forPosts)
+    private RowOutcome Look(IReadOnlyList<LoadedCase> atSite, IReadOnlyList<LoadedCase> forPosts, Func<IEnumerable<string>> worstAlone)
     {
         // Bows that nothing holds upright along the tunnel fall over under anything.
         if (RowLook.Of(_solver, _loads, _strengths, _ties) is not { } look) return new RowOutcome(new RowStrength([], null, atSite.Count, [atSite[0].Words], [atSite[0].Words]), []);
@@ -90,6 +91,11 @@ internal sealed class RowStudy
 
         HashSet<int> done = [];
         for (int at = 0; Everything && at < all.Length; at++) Take(at);
+        // What presses a bow grows more than what lifts it, so the worst by the first look need not be the worst in the end: bows by themselves know.
+        foreach (string code in Everything ? [] : worstAlone())
+        {
+            if (Greatest(uses, RowKind.Bow, at => all[at].Case.Code == code) is { Case: >= 0 and var alone }) Take(alone);
+        }
         while (!Everything && done.Count < MostSolved && _buckles.Count < MostBuckled && Next(uses, done) is { } next) Take(next);
         double? factor = GreatestSnow(atSite) is { } snow ? SnowFactor(snow) : null;
         return new RowOutcome(

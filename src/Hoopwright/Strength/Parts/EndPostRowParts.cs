@@ -29,7 +29,7 @@ internal static class EndPostRowParts
         RowPostForce pulled = forces.MaxBy(force => Ties.Key(force.PullN))!;
         if (pulled.PullN <= 0) yield break;
         UpliftCheck weak = Uplift(tunnel, pulled, ground.Weak), strong = Uplift(tunnel, pulled, ground.Strong);
-        yield return Line(end, "uplift", "pulled upwards by the end bow", pulled, weak.Utilisation, strong.UtilisationAtBest, weak, weak.Governs);
+        yield return Line(end, "uplift", "pulled upwards by the end bow", pulled, weak.Utilisation, strong.UtilisationAtBest, weak.UpTo(strong), weak.Governs);
     }
 
     private static WoodCheck? Check(RowPostForce force, EndPostWood kind)

@@ -38,7 +38,7 @@ internal static class GroundPostParts
         FootLoad worst = taken.MaxBy(foot => foot.Buckles ? double.PositiveInfinity : Ties.Key(foot.PullN))!;
         GroundPostCheck check = Check(tunnel, post, ground.Weak, worst);
         double best = new[] { taken, soft }.Min(feet => feet.Max(foot => foot.Buckles ? double.PositiveInfinity : Check(tunnel, post, ground.Strong, foot).Uplift.UtilisationAtBest));
-        return Line(post, "uplift", "pulled upwards", worst, worst.Buckles ? double.PositiveInfinity : check.Uplift.Utilisation, best, check.Uplift);
+        return Line(post, "uplift", "pulled upwards", worst, worst.Buckles ? double.PositiveInfinity : check.Uplift.Utilisation, best, check.Uplift.UpTo(Check(tunnel, post, ground.Strong, worst).Uplift));
     }
 
     private static PartStrength Sideways(Tunnel tunnel, GroundPost post, SiteGround ground, FootLoad[] taken, FootLoad[] soft)

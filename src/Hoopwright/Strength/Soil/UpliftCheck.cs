@@ -65,6 +65,16 @@ internal sealed record UpliftCheck : ICheck
         };
     }
 
+    /// <summary>The lower end of this check with the upper end of another one of the same post, where more of the ground counts at the upper end.</summary>
+    /// <param name="upper">The post in the ground that counts at the upper end.</param>
+    internal UpliftCheck UpTo(UpliftCheck upper) => this with
+    {
+        UtilisationAtBest = upper.UtilisationAtBest,
+        AllowedN = new Bounds(AllowedN.Least, upper.AllowedN.Most),
+        UltimateN = new Bounds(UltimateN.Least, upper.UltimateN.Most),
+        Parts = [.. Parts.Zip(upper.Parts, (least, most) => least with { UltimateN = new Bounds(least.UltimateN.Least, most.UltimateN.Most) })],
+    };
+
     /// <inheritdoc/>
     public string Governs => "pulling out of the ground";
 

@@ -171,6 +171,17 @@ public sealed class LoadPlannerTests
         LoadProfiles.Of(SamplePlans.Simple(bow: "\"shape\": \"gothic\", \"sideHeight\": \"2 ft\", \"peakHeight\": \"16 ft\", \"shoulderRadius\": \"2 ft\"", rest: With(""))).Diagnostics,
         each => each.Code == "loads.arch-too-steep" && each.Severity == Severity.Warning);
 
+    [Theory]
+    [InlineData("en1991", "1500 m", false)]
+    [InlineData("en1991", "1501 m", true)]
+    [InlineData("asce7-16", "1501 m", false)]
+    public void A_site_higher_than_the_snow_rules_of_en_go_is_told(string standard, string elevation, bool isTold)
+    {
+        // EN 1991-1-3, 1.1(2): not for sites over 1500 m (the scope as printed by booksellers).
+        TunnelLoads loads = LoadProfiles.Of(SamplePlans.Simple(rest: $"\"site\": {{ \"elevation\": \"{elevation}\" }}, \"loads\": {{ \"standard\": \"{standard}\" }}"));
+        Assert.Equal(isTold, loads.Diagnostics.Any(each => each.Code == "loads.too-high-for-snow" && each.Path == "site.elevation"));
+    }
+
     [Fact]
     public void Every_random_tunnel_has_loads_and_combinations_of_cases_that_are_there() => Generate.ValidPlanText.Sample(text =>
     {

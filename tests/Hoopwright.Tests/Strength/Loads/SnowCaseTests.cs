@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Hoopwright.Geometry;
 using Hoopwright.Layout;
 using Hoopwright.Plans;
 using Hoopwright.Quantities;
@@ -67,6 +68,22 @@ public sealed class SnowCaseTests
             ? 2 * Math.Sin(arcM / (2 * 10 * FootM)) : 0, 0.00006, "last printed digit");
         Published.Check(en, "half side, kPa", 0.65, uneven.AtAcrossPa(tunnel.Bow.FilmLine, fromM + (snowedM / 4)) / 1000, 0.00006, "last printed digit");
         Published.Check(en, "full side, kPa", 1.30, uneven.AtAcrossPa(tunnel.Bow.FilmLine, fromM + (snowedM * 0.75)) / 1000, 0.00006, "last printed digit");
+    }
+
+    [Theory]
+    [InlineData(true, 0.4)]
+    [InlineData(false, 0.8)]
+    public void By_en_a_pitched_roof_that_holds_its_snow_back_carries_as_much_as_a_flat_one(bool slidesFree, double mu)
+    {
+        const string en = "EN 1991-1-3, 5.3.3(2) and Table 5.2, from memory, worked out by hand";
+        // 45°: a shoulder of 2 ft rises 2·sin 45° over 2·(1 − cos 45°), the rest of 10 ft as far as it goes.
+        Plan plan = SamplePlans.Simple(bow: "\"shape\": \"peaked\", \"sideHeight\": \"4 ft\", \"peakHeight\": \"14.828427 ft\", \"shoulderRadius\": \"2 ft\"",
+            rest: $"\"site\": {{ \"groundSnow\": \"1 kPa\" }}, \"loads\": {{ \"standard\": \"en1991\", \"slidesFree\": {(slidesFree ? "true" : "false")} }}");
+        PlanePath film = SamplePlans.LayOut(plan).Bow.FilmLine;
+        TunnelLoads loads = LoadProfiles.Of(plan);
+        Published.Check(en, "even, kPa", mu, loads.Case("snow-balanced").AtSite()!.Surfaces[0].PlanGravity.AtAcrossPa(film, 5 * FootM) / 1000, 1e-5, "the height of the peak is rounded");
+        Published.Check(en, "half, kPa", mu / 2, loads.Case("snow-blown-left").AtSite()!.Surfaces[0].PlanGravity.AtAcrossPa(film, 5 * FootM) / 1000, 1e-5, "the height of the peak is rounded");
+        Published.Check(en, "whole, kPa", mu, loads.Case("snow-blown-left").AtSite()!.Surfaces[0].PlanGravity.AtAcrossPa(film, 15 * FootM) / 1000, 1e-5, "the height of the peak is rounded");
     }
 
     [Fact]

@@ -120,6 +120,19 @@ public sealed class StandardTableTests
         Assert.Equal(expected.Keys.Order(StringComparer.Ordinal), met.Order(StringComparer.Ordinal));
     }
 
+    // EN 1990, table A1.1: ψ0 of snow is 0.5 up to 1000 m over the sea and 0.7 higher up, from memory; 0.9·1.5 times it.
+    [Theory]
+    [InlineData("1000 m", 0.675)]
+    [InlineData("1001 m", 0.945)]
+    public void Higher_up_more_of_the_snow_stays_where_wind_leads(string elevation, double times)
+    {
+        TunnelLoads loads = Loaded("en1991", $", \"elevation\": \"{elevation}\"");
+        HashSet<string> snows = [.. loads.Cases.Where(each => each.Kind == LoadKind.Snow).Select(each => each.Code)];
+        LoadCombination[] led = [.. loads.Combinations.Where(each => each.Code.StartsWith("en-ws-", StringComparison.Ordinal))];
+        Assert.NotEmpty(led);
+        Assert.All(led, each => Assert.Equal(times, each.Terms.Single(term => snows.Contains(term.CaseCode)).Factor.Value, 1e-12));
+    }
+
     [Theory]
     [InlineData("asce7-16")]
     [InlineData("asce7-22")]

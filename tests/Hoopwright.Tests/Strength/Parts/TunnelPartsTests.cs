@@ -86,6 +86,23 @@ public sealed class TunnelPartsTests
     }
 
     [Fact]
+    public void Where_only_the_upper_end_counts_soil_over_the_frost_line_the_pull_is_allowed_for_at_both_ends_as_it_is_shown()
+    {
+        Tunnel frozen = SamplePlans.LayOut(SamplePlans.Simple(rest: "\"site\": { \"wind\": \"105 mph\", \"groundSnow\": \"20 psf\", \"soilClass\": \"gravel\", \"frostDepth\": \"6 ft\" }, \"ground\": { \"anchor\": \"posts\", \"postConcrete\": \"all\", \"legBase\": \"pinned\" }"));
+        PartStrength[] uplifts = [.. StrengthPlanner.Plan(frozen, new Answers(UnitSystem.UsCustomary)).Parts.Where(part => part.Code.EndsWith("-uplift", StringComparison.Ordinal))];
+        Assert.Contains(uplifts, part => part.Kind == PartKind.GroundPost);
+        Assert.All(uplifts, part =>
+        {
+            var check = (UpliftCheck)part.Checks.Single();
+            Assert.True(check.AllowedN.Most > check.AllowedN.Least);
+            double pullN = part.AtWeakest!.Value.Value * check.AllowedN.Least;
+            Assert.Equal(pullN, part.AtStrongest!.Value.Value * check.AllowedN.Most, 1e-6 * pullN);
+            // 0.6 of the weight, and soil over 2.5, from what is shown of both.
+            Assert.Equal(check.AllowedN.Most, (0.6 * check.WeightN) + ((check.UltimateN.Most - check.WeightN) / 2.5), 1e-6 * check.AllowedN.Most);
+        });
+    }
+
+    [Fact]
     public void What_feet_put_on_posts_at_most_is_no_less_than_any_foot_does_and_some_foot_does_it()
     {
         // Steel and feet of the report, not those of the study above.
